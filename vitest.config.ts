@@ -1,0 +1,17 @@
+/** How the tests run: as Node runs them, every one with an assertion, closed by a line that counts them. */
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    include: ['tests/**/*.test.ts'],
+    globalSetup: ['tests/needs.ts'],
+    reporters: ['default', './tests/closingLine.ts'],
+    // All cores: the tests that take long wait for processes of their own.
+    maxWorkers: '100%',
+    experimental: { viteModuleRunner: false },
+    expect: { requireAssertions: true },
+    // Only against a test that hangs: on a busy machine the random nights take minutes.
+    testTimeout: 300_000,
+    hookTimeout: 300_000,
+  },
+});
