@@ -1,0 +1,62 @@
+/** Sent to the emergency department: did they arrive, and the next day, what came of it? */
+import { kit } from './kit.ts';
+import { askAgain, giveUpOnTheWay, say, waiting } from './question.ts';
+
+const notArrived = { type: 'page' as const, params: { reason: 'not-arrived' as const } };
+
+const arrived = kit.createStateConfig({
+  meta: { asking: 'arrived' },
+  entry: ['resetUnclear', say('askArrived')],
+  initial: 'asked',
+  states: { ...waiting('arrived'), silent: { entry: notArrived } },
+  after: { untilOutcome: 'outcome' },
+  on: {
+    'answer.arrived': [
+      { guard: 'saysNo', target: 'beforeOutcome', actions: [say('arrivedNo'), notArrived] },
+      { target: 'beforeOutcome', actions: say('arrivedYes') },
+    ],
+    unclear: [{ guard: 'isUnclearAgain', target: 'beforeOutcome', actions: giveUpOnTheWay }, askAgain('askArrived')],
+  },
+});
+
+const outcome = kit.createStateConfig({
+  meta: { asking: 'next-day' },
+  entry: ['resetUnclear', say('askOutcome')],
+  initial: 'asked',
+  states: {
+    ...waiting('next-day'),
+    silent: {
+      entry: { type: 'page', params: { reason: 'aftercare-silence' } },
+      after: { untilClosing: '#aftercare.closed' },
+    },
+  },
+  on: {
+    'answer.next-day': [
+      {
+        guard: 'saysNo',
+        target: 'over',
+        actions: [say('outcomeNotWell'), { type: 'page', params: { reason: 'not-well-after' } }],
+      },
+      { target: 'over', actions: say('outcomeWell') },
+    ],
+    unclear: [{ guard: 'isUnclearAgain', target: 'over', actions: giveUpOnTheWay }, askAgain('askOutcome')],
+  },
+});
+
+export const onTheWay = kit.createStateConfig({
+  initial: 'beforeArrival',
+  states: {
+    beforeArrival: { after: { untilArrived: 'arrived' } },
+    arrived,
+    beforeOutcome: {
+      after: { untilOutcome: 'outcome' },
+      on: { correct: { guard: 'takesBackArrival', target: 'arrived' } },
+    },
+    outcome,
+    /** Nothing more is asked. */
+    over: {
+      after: { untilClosing: '#aftercare.closed' },
+      on: { correct: { guard: 'takesBackOutcome', target: 'outcome' } },
+    },
+  },
+});

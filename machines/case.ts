@@ -1,0 +1,136 @@
+/** One case as a whole: its conversation, paging and aftercare, stepped together in one turn. */
+import { initialTransition } from 'xstate';
+import { aftercare } from './aftercare/machine.ts';
+import { dislodgement } from './dislodgement/machine.ts';
+import type { Effect, MachineName } from './effects.ts';
+import type { DelayedEvent, NurseEvent, TextEvent } from './events.ts';
+import type {
+  DateRange,
+  Disposition,
+  FamilyFile,
+  PageReason,
+  QuestionKey,
+  TubeKind,
+  WeightBand,
+  YesNoUnknown,
+} from './facts.ts';
+import type { PagingEvent } from './paging/kit.ts';
+import { paging } from './paging/machine.ts';
+import { addressed, type Post, sort, step } from './post.ts';
+import type { Protocol } from './protocol/settings.ts';
+import { today } from './rules/tractAge.ts';
+import { Running, save } from './running.ts';
+import { isOver, viewOf } from './view.ts';
+
+/** The machines' persisted snapshots, plain JSON; `aftercare` is null until it begins. */
+export interface CaseSnapshots {
+  readonly conversation: unknown;
+  readonly paging: unknown;
+  readonly aftercare: unknown;
+}
+
+/** What the reader needs to know of an open question, beside its key. */
+export type Clarifying = 'sign' | 'unit' | 'how' | 'last-seen' | 'look' | 'doubt' | null;
+
+/** The facts as the public interface names them. */
+export interface PublicFacts {
+  readonly tubeKind?: TubeKind;
+  readonly firstPlaced?: DateRange;
+  readonly weightKg?: number;
+  readonly weightBand?: WeightBand;
+  readonly ph?: number;
+  readonly cameOutAt?: string;
+  readonly insertedHow?: 'easy' | 'hard';
+}
+
+/** What the shell, the page and the nurse may know of a case. */
+export interface CaseView {
+  readonly asking: QuestionKey | null;
+  /** The number of the family's child it is about, where it has several and one was named. */
+  readonly child: number | null;
+  readonly clarifying: Clarifying;
+  readonly bareWeight: number | null;
+  readonly disposition: Disposition | null;
+  readonly facts: PublicFacts;
+  readonly tubeIn: 'own' | 'temporary' | null;
+  /** Since when a temporary tube may be used, epoch ms, which its stay counts from; null where none may. */
+  readonly temporarySinceMs: number | null;
+  /** A medicine or feed that must not be missed, as it was told or filed. */
+  readonly cannotWait: string | null;
+  /** Held only for a hard insertion whose reading passed: the one thing a nurse can clear. */
+  readonly clearable: boolean;
+  readonly failedTries: number;
+  readonly fedLately: YesNoUnknown | null;
+  readonly latexAllergy: boolean;
+  readonly takenBy: string | null;
+  readonly closed: boolean;
+  /** For the state map. */
+  readonly states: CaseStates;
+}
+
+/** Ids of the active state nodes of each machine. */
+export type CaseStates = { readonly [M in MachineName]: readonly string[] };
+
+export type CaseSignal =
+  | { readonly machine: 'conversation'; readonly event: TextEvent | NurseEvent | DelayedEvent }
+  | {
+      readonly machine: 'paging';
+      /** `page.raise` is the shell's own: the family cannot be reached. */
+      readonly event: Exclude<PagingEvent, { readonly type: 'page.close' | 'case.stands' }>;
+    }
+  | { readonly machine: 'aftercare'; readonly event: DelayedEvent };
+
+export interface CaseStep {
+  readonly snapshots: CaseSnapshots;
+  readonly effects: readonly Effect[];
+  readonly view: CaseView;
+  /** What a nurse was needed for in this step, whether or not somebody new is called for it. */
+  readonly raised: readonly PageReason[];
+}
+
+/** A new case with nothing told yet; step it with the first text. `file` is null for an unknown phone. */
+export function openCase(protocol: Protocol, file: FamilyFile | null, atMs: number): CaseSnapshots {
+  const { clinical, site } = protocol;
+  const openedOn = today(atMs, site.timeZone);
+  return {
+    conversation: save(initialTransition(dislodgement, { protocol, file, openedOn })[0]),
+    paging: save(initialTransition(paging, { clinical })[0]),
+    aftercare: save(initialTransition(aftercare, { clinical, site })[0]),
+  };
+}
+
+/** Takes one step. Throws if a machine ends in error: the shell then falls back to the safe message. */
+export function stepCase(protocol: Protocol, snapshots: CaseSnapshots, signal: CaseSignal): CaseStep {
+  const running = new Running(protocol, snapshots);
+  const wasOver = isOver(running);
+  const effects: Effect[] = [];
+  const raised: PageReason[] = [];
+  const waiting: Post[] = addressed(running, signal);
+  for (let post = waiting.shift(); post !== undefined; post = waiting.shift()) {
+    if (post.event.type === 'page.raise') raised.push(post.event.reason);
+    const sorted = sort(step(running, post), post);
+    effects.push(...sorted.effects);
+    waiting.push(...sorted.posts);
+  }
+  effects.push(...standing(running, signal));
+  if (!wasOver && isOver(running)) effects.push({ type: 'closeCase' });
+  return { snapshots: running.save(), effects, view: viewOf(running), raised };
+}
+
+/** Whoever took the page hears of her case again if it waits for her and she lets it lie. */
+function standing(running: Running, { machine, event }: CaseSignal): readonly Effect[] {
+  if (!running.pagingIsTaken || event.type.startsWith('xstate.after.')) return [];
+  const { at, clinicOpen } = event;
+  const stands = {
+    type: 'case.stands',
+    waitsForNurse: running.conversation.hasTag('waitsForNurse'),
+    touched: machine === 'paging' ? event.type !== 'page.raise' : event.type.startsWith('nurse.'),
+  } as const;
+  const post: Post = { machine: 'paging', event: { ...stands, at, clinicOpen } };
+  return sort(step(running, post), post).effects;
+}
+
+/** What the shell may know of a case between its steps. */
+export function viewCase(protocol: Protocol, snapshots: CaseSnapshots): CaseView {
+  return viewOf(new Running(protocol, snapshots));
+}

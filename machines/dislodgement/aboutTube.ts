@@ -1,0 +1,50 @@
+/** About the tube: only the facts that the next step needs, from the file or asked. */
+import { kit } from './kit.ts';
+import { question, unread } from './question.ts';
+
+const confirm = kit.createStateConfig({
+  ...question('confirm', { lines: [] }),
+  entry: {
+    type: 'tell',
+    params: ({ context }) => ({
+      key: 'confirmFile',
+      params: {
+        child: null, // the name is the shell's; it is never kept in a case
+        tubeKind: context.facts.tubeKind,
+        firstPlaced: context.facts.firstPlaced === 'unknown' ? null : context.facts.firstPlaced,
+        weight: context.facts.weight,
+      },
+    }),
+  },
+});
+
+const tubeKindAsked = question('tube-kind', { lines: [{ key: 'askTubeKind', params: {} }] });
+
+/** A device word the line does not know is asked about by looking; it is not an unreadable answer. */
+const tubeKind = kit.createStateConfig({
+  ...tubeKindAsked,
+  on: {
+    ...tubeKindAsked.on,
+    unknownDevice: { target: '#dislodgement.aboutTube.byLook', actions: ['noteTold', 'pageIfWanted'] },
+  },
+});
+
+const byLookAsked = question('tube-kind', { lines: [{ key: 'askTubeKindByLook', params: {} }], clarifying: 'look' });
+const byLook = kit.createStateConfig({
+  ...byLookAsked,
+  on: { ...byLookAsked.on, unknownDevice: unread('tube-kind') },
+});
+
+export const aboutTube = kit.createStateConfig({
+  initial: 'tubeKind',
+  states: {
+    /** Asked after the danger signs, in the place of the file: those are the same for every child, and never wait. */
+    whichChild: question('which-child', { lines: [{ key: 'askWhichChild', params: {} }] }),
+    confirm,
+    tubeKind,
+    byLook,
+    firstPlaced: question('first-placed', { lines: [{ key: 'askFirstPlaced', params: {} }] }),
+    cameOut: question('came-out', { lines: [{ key: 'askCameOut', params: {} }] }),
+    lastSeen: question('came-out', { lines: [{ key: 'askLastSeenIn', params: {} }], clarifying: 'last-seen' }),
+  },
+});

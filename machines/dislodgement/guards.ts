@@ -1,0 +1,105 @@
+/** The guards of the conversation: each asks the gates one question, under the name the legs read it by. */
+
+import type { TextEvent } from '../events.ts';
+import type { QuestionKey, Sign } from '../facts.ts';
+import type { Context, Outcome } from './context.ts';
+import type { ConversationEvent } from './conversationEvent.ts';
+import * as gates from './gates.ts';
+import { isNoAnswer } from './note.ts';
+import { tellsNothing } from './told.ts';
+
+interface Now {
+  readonly context: Context;
+  readonly event: ConversationEvent;
+}
+
+const asksLater: ReadonlySet<QuestionKey> = new Set(['first-feed', 'next-day', 'arrived', 'clinic']);
+
+export const guards = {
+  danger: ({ context }: Now) => context.danger !== null,
+  atRest: ({ context }: Now, params: { to: Outcome['to'] }) => context.outcome?.to === params.to,
+  unwellUnasked: ({ context }: Now) => context.unwell === 'unasked',
+  openingSaid: ({ context }: Now) => context.openingSaid,
+  signUnclear: ({ context }: Now) => context.clarify !== null,
+  kindIs: ({ context }: Now, params: { kind: Context['facts']['tubeKind'] }) => context.facts.tubeKind === params.kind,
+  childUnknown: ({ context }: Now) => context.children !== null && context.children.is === null,
+  fileUnconfirmed: ({ context }: Now) => context.file === 'unconfirmed',
+  firstPlacedUnasked: ({ context }: Now) => context.facts.firstPlaced === null,
+  tractTooYoung: ({ context, event }: Now) => gates.tractTooYoung(context, event),
+  mayBeUsed: ({ context, event }: Now) => gates.mayBeUsed(context, event),
+  warning: ({ context }: Now) => context.warning,
+  sentIn: ({ context }: Now) => context.sentIn === 'now',
+  cannotWait: ({ context }: Now) => context.facts.cannotWait !== null,
+  tubeIn: ({ context }: Now) => context.placed !== null,
+  tubeStopped: ({ context }: Now, params: { by: 'tube-problem' | 'unread' }) => context.placed?.stopped === params.by,
+  tubeIs: ({ context }: Now, params: { tube: 'own' | 'temporary' }) => context.placed?.tube === params.tube,
+  howUnclear: ({ context }: Now) => context.placed !== null && context.placed.how === null,
+  cameOutUnasked: ({ context }: Now) => context.facts.cameOutAtMs === null,
+  lastSeenAsked: ({ context }: Now) => context.askedLastSeen,
+  noTriesLeft: ({ context, event }: Now) => !gates.triesLeft(context, event),
+  tryFailed: ({ context }: Now) => context.failedTries > 0,
+  ownTubeWorthAsking: ({ context, event }: Now) => gates.ownTubeWorthAsking(context, event),
+  ownTubeUnderWay: ({ context, event }: Now) => gates.ownTubeUnderWay(context, event),
+  ownTubeUnasked: ({ context }: Now) => context.facts.ownTube === null,
+  ownTubeGoesBack: ({ context, event }: Now) => gates.ownTubeGoesBack(context, event),
+  burstTubeHolds: ({ context, event }: Now) => gates.burstTubeHolds(context, event),
+  stepsSent: ({ context }: Now, params: { steps: Context['stepsSent'] }) => context.stepsSent === params.steps,
+  kitIs: ({ context }: Now, params: { kit: Context['facts']['kit'] }) => context.facts.kit === params.kit,
+  latexAllergy: ({ context }: Now) => context.facts.latexAllergy,
+  weightUnasked: ({ context }: Now) => context.facts.weight === null,
+  weightInDoubt: ({ context, event }: Now) => gates.weightInDoubt(context, event),
+  unitUnclear: ({ context }: Now) => context.facts.bareWeight !== null,
+  afterInUnasked: ({ context }: Now) => context.placed?.afterIn === 'unasked',
+  stripsAre: ({ context }: Now, params: { strips: Context['facts']['strips'] }) =>
+    context.facts.strips === params.strips,
+  contentsMissing: ({ context }: Now) => context.placed?.contents === false,
+  contentsTriesUsed: ({ context }: Now) =>
+    (context.placed?.contentsTried ?? 0) >= context.protocol.clinical.contentsTries,
+  readingIs: ({ context }: Now, params: { verdict: ReturnType<typeof gates.readingVerdict> }) =>
+    gates.readingVerdict(context) === params.verdict,
+  hardUncleared: ({ context }: Now) => context.placed?.how === 'hard' && !context.placed.cleared,
+  clearable: ({ context, event }: Now) => gates.clearable(context, event),
+  recheckWaits: ({ context }: Now) => context.placed?.recheck === 'waiting',
+  recheckDue: ({ context }: Now) => context.placed?.recheck === 'due',
+  secured: ({ context }: Now) => context.placed?.secured === true,
+  notSecuredTwice: ({ context }: Now) => (context.placed?.securedTried ?? 0) >= 2,
+  notSecuredOnce: ({ context }: Now) => context.placed?.securedTried === 1,
+  clinicOpen: ({ event }: Now) => event.clinicOpen,
+  /** A text at rest or in the wait may say that something is wrong, so one that cannot be read goes to a nurse. */
+  atRestOrWaiting: ({ context }: Now) => context.outcome !== null || context.placed?.recheck === 'waiting',
+  inUse: ({ context }: Now) => context.outcome?.to === 'use' || context.outcome?.to === 'own-tube',
+  unanswered: ({ context }: Now) => context.unanswered,
+  /** A danger told by a plain yes, and the text takes back that answer. */
+  takesBackYes: ({ context, event }: Now) =>
+    context.danger?.named.length === 0 && event.type === 'correct' && (event.key === null || event.key === 'unwell'),
+  firstUnclear: ({ context }: Now, params: { key: QuestionKey }) => context.unclear?.key !== params.key,
+  noAnswer: ({ context, event }: Now) => 'value' in event && isNoAnswer(context, event),
+  tellsNothing: ({ context, event }: Now) => 'told' in event && tellsNothing(context, event),
+  gravestIs: ({ context, event }: Now, params: { grade: 'danger' | 'warning' }) =>
+    event.type === 'signs' && gates.gravest(context, event.sure, event) === params.grade,
+  somethingToClarify: ({ context, event }: Now) => event.type === 'signs' && signToClarify(context, event) !== null,
+  saysYesToWarning: ({ context, event }: Now) =>
+    'value' in event &&
+    event.value === 'yes' &&
+    context.clarify !== null &&
+    gates.gravest(context, [context.clarify], event) === 'warning',
+  stepIs: ({ event }: Now, params: { step: 1 | 2 | 3 }) => event.type === 'repeat' && event.step === params.step,
+  /** A temporary tube was tried before; a failed own tube leaves the temporary one its full lesson. */
+  triedTemporary: ({ context }: Now) => context.failedTries > (context.ownTried ? 1 : 0),
+  /** No flow or a stiff balloon holds a tube that was about to be used, or is; it never softens going in. */
+  holdsForProblem: ({ context }: Now) => context.placed !== null && context.danger === null,
+  /** The child is on the way, watched, or has a tube that may be used. */
+  stays: ({ context }: Now) =>
+    context.danger !== null || context.outcome !== null || context.placed?.recheck === 'waiting',
+  /** An answer of its own; what follows has questions that are not the conversation's to ask again. */
+  namesAnswer: ({ event }: Now) => event.type === 'correct' && event.key !== null && !asksLater.has(event.key),
+  decided: ({ context }: Now) => context.outcome !== null,
+  restsOnNurse: ({ context }: Now) => context.outcome?.to === 'hold' || context.outcome?.to === 'nurse',
+  saysYes: ({ event }: Now) => 'value' in event && event.value === 'yes',
+};
+
+/** The first sign that deserves a clarifying question: a doubtful one, or one that is grave only when it is clear. */
+export function signToClarify(context: Context, event: Extract<TextEvent, { type: 'signs' }>): Sign | null {
+  const heard = [...event.near, ...event.sure];
+  return heard.find((sign) => gates.gravest(context, [sign], event) !== 'ignore') ?? null;
+}

@@ -1,0 +1,120 @@
+/** A question: asked, nudged once in silence, then handed to a nurse; an answer is noted and the case decides anew. */
+import { and } from 'xstate';
+import type { Clarifying } from '../case.ts';
+import type { PageReason, QuestionKey } from '../facts.ts';
+import { kit } from './kit.ts';
+import type { Line } from './outcomes.ts';
+
+interface Asked {
+  /** What is said on entry, in order; the last one asks. */
+  readonly lines: readonly Line[];
+  /** Hands are busy: the silence before the nudge is longer. */
+  readonly busy?: boolean;
+  readonly clarifying?: Exclude<Clarifying, null>;
+}
+
+const deciding = '#dislodgement.deciding';
+
+/** One tell action a line, with its parameters fixed. */
+const telling = (lines: readonly Line[]) => lines.map((params) => ({ type: 'tell' as const, params }));
+
+/** Why a nurse is called about an answer, where it is more than unreadable. */
+const unreadReasons: Partial<Record<QuestionKey, PageReason>> = {
+  unwell: 'unwell-unread',
+  'which-child': 'which-child',
+};
+
+/** Unreadable once: said so and asked again. Twice: a nurse is called about it, and the line goes on. */
+export function unread(key: QuestionKey) {
+  const reason = unreadReasons[key] ?? 'unread';
+  return [
+    {
+      guard: { type: 'firstUnclear' as const, params: { key } },
+      target: deciding,
+      actions: ['noteTold' as const, 'pageIfWanted' as const, { type: 'notUnderstood' as const, params: { key } }],
+    },
+    {
+      target: deciding,
+      actions: [
+        'noteTold' as const,
+        'pageIfWanted' as const,
+        { type: 'page' as const, params: { reason } },
+        { type: 'giveUp' as const, params: { key } },
+      ],
+    },
+  ] as const;
+}
+
+/** An answer, unless its value is none after all. */
+export function answered(key: QuestionKey) {
+  const [once, twice] = unread(key);
+  return [
+    { ...once, guard: and(['noAnswer', once.guard]) },
+    { ...twice, guard: 'noAnswer' as const },
+    { target: deciding, actions: ['note' as const, 'pageIfWanted' as const] },
+  ] as const;
+}
+
+/** Facts that were known already are no answer either. */
+export function toldNothing(key: QuestionKey) {
+  const [once, twice] = unread(key);
+  return [
+    { ...once, guard: and(['tellsNothing', once.guard]) },
+    { ...twice, guard: 'tellsNothing' as const },
+    { target: deciding, actions: ['noteTold' as const, 'pageIfWanted' as const] },
+  ] as const;
+}
+
+/** Silence after the question: one nudge, then a nurse. Nobody to take that page means going in. */
+export function silence(key: QuestionKey, quiet: 'quiet' | 'busyQuiet') {
+  return {
+    open: kit.createStateConfig({ after: { [quiet]: 'nudged' } }),
+    nudged: kit.createStateConfig({
+      entry: { type: 'tell', params: { key: 'nudge', params: { asking: key } } },
+      after: { [quiet]: 'silent' },
+    }),
+    silent,
+    reviewed,
+  };
+}
+
+const nobodyAnswered = {
+  target: '#dislodgement.close',
+  actions: [
+    'noteUnanswered' as const,
+    { type: 'settle' as const, params: { to: 'go-in', reason: 'nobody-answered' } as const },
+  ],
+};
+
+export const silent = kit.createStateConfig({
+  tags: 'waitsForNurse',
+  entry: { type: 'page', params: { reason: 'silence' } },
+  // Pages that nobody took before will hardly be taken now.
+  always: { guard: 'unanswered', ...nobodyAnswered },
+  on: { 'page.unanswered': nobodyAnswered },
+  after: { holdReview: { actions: { type: 'page', params: { reason: 'silence' } }, target: 'reviewed' } },
+});
+
+/** A silence that a nurse took and nobody closed comes back to her. */
+export const reviewed = kit.createStateConfig({
+  tags: 'waitsForNurse',
+  after: {
+    holdReview: { actions: { type: 'page', params: { reason: 'silence' } }, target: 'reviewed', reenter: true },
+  },
+});
+
+/** A question of the conversation, as a state. */
+export function question(key: QuestionKey, { lines, busy = false, clarifying }: Asked) {
+  return kit.createStateConfig({
+    meta: clarifying === undefined ? { asking: key } : { asking: key, clarifying },
+    entry: telling(lines),
+    on: {
+      [`answer.${key}`]: answered(key),
+      unclear: unread(key),
+      smallTalk: unread(key),
+      told: toldNothing(key),
+    },
+    initial: 'open',
+    states: silence(key, busy ? 'busyQuiet' : 'quiet'),
+  });
+}

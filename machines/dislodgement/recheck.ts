@@ -1,0 +1,42 @@
+/** The recheck: an hour with nothing through the tube, then the child, new contents and a new strip. */
+import { kit } from './kit.ts';
+import { question, reviewed, silent } from './question.ts';
+
+const waiting = kit.createStateConfig({
+  entry: [
+    {
+      type: 'tell',
+      params: ({ context }) => ({
+        key: context.disposition === 'recheck' ? 'recheckStill' : 'recheckWait',
+        params: { dueAtMs: context.placed?.recheckDueAtMs ?? 0 },
+      }),
+    },
+    { type: 'noteDisposition', params: { to: 'recheck' } },
+  ],
+  after: {
+    recheckAfter: {
+      target: '#dislodgement.deciding',
+      actions: ['recheckNow', { type: 'preface', params: { key: 'hourOver' } }],
+    },
+  },
+});
+
+/** Unanswered, the recheck is a text, then a telephone call, then a page. */
+const afterIn = kit.createStateConfig({
+  ...question('after-in', { lines: [{ key: 'askAfterIn', params: {} }] }),
+  initial: 'open',
+  states: {
+    open: { after: { recheckCall: 'called' } },
+    called: {
+      entry: { type: 'say', params: { say: { key: 'recheckCall', params: {}, preface: [] }, by: 'call' } },
+      after: { recheckCall: 'silent' },
+    },
+    silent,
+    reviewed,
+  },
+});
+
+export const recheck = kit.createStateConfig({
+  initial: 'waiting',
+  states: { waiting, afterIn },
+});

@@ -1,0 +1,101 @@
+/** Safety: the first answer with its danger signs, the one clarifying question, and the emergency. */
+import { kit } from './kit.ts';
+import { answered, question, silence, toldNothing, unread } from './question.ts';
+
+const plainYes = {
+  guard: 'saysYes' as const,
+  target: '#dislodgement.safety.emergency',
+  actions: ['noteTold' as const, 'noteDanger' as const],
+};
+
+/** The danger signs; a plain yes is a danger. */
+function dangerSigns(key: 'opening' | 'askUnwell') {
+  const asked = question('unwell', { lines: [{ key, params: {} }] });
+  return kit.createStateConfig({
+    ...asked,
+    exit: 'openingSaid',
+    on: { ...asked.on, 'answer.unwell': [plainYes, ...answered('unwell')] },
+  });
+}
+
+/** A sign said in a small or doubtful way: yes makes it the danger or the warning it would be. */
+const clarify = kit.createStateConfig({
+  meta: { asking: 'unwell', clarifying: 'sign' },
+  entry: {
+    type: 'tell',
+    params: ({ context }) => ({
+      key: 'clarifySign',
+      params: { sign: context.clarify ?? 'pain', tubeIn: context.placed !== null },
+    }),
+  },
+  on: {
+    'answer.unwell': [
+      {
+        guard: 'saysYesToWarning',
+        target: '#dislodgement.deciding',
+        actions: ['noteTold', 'noteWarning', { type: 'preface', params: { key: 'feverOrWarning' } }, 'pageIfWanted'],
+      },
+      plainYes,
+      // "No" to one doubtful sign does not answer the whole list.
+      { target: '#dislodgement.deciding', actions: ['denySign', 'noteTold', 'pageIfWanted'] },
+    ],
+    unclear: unread('unwell'),
+    smallTalk: unread('unwell'),
+    told: toldNothing('unwell'),
+  },
+  initial: 'open',
+  states: silence('unwell', 'quiet'),
+});
+
+/** The emergency number now, nothing by tube or mouth. Only a plain yes, with no sign named, can be taken back. */
+const emergency = kit.createStateConfig({
+  initial: 'told',
+  on: {
+    correct: [
+      { guard: 'takesBackYes', target: '#dislodgement.deciding', actions: 'takeBackUnwell' },
+      { target: '.still' },
+    ],
+    outAgain: [
+      {
+        guard: 'tubeIn',
+        target: '.still',
+        actions: [
+          'noteOutAgain',
+          'noteTold',
+          { type: 'noteDisposition', params: { to: 'emergency' } },
+          { type: 'page', params: { reason: 'came-out-again' } },
+        ],
+      },
+      { target: '.still', actions: 'noteTold' },
+    ],
+    cannotWait: {
+      target: '.still',
+      actions: ['noteCannotWait', { type: 'pageOnce', params: { reason: 'cannot-wait' } }],
+    },
+  },
+  states: {
+    told: {
+      entry: [
+        { type: 'page', params: { reason: 'danger-sign' } },
+        {
+          type: 'tell',
+          params: ({ context }) => ({ key: 'emergency', params: { signs: context.danger?.named ?? [] } }),
+        },
+        { type: 'noteDisposition', params: { to: 'emergency' } },
+        { type: 'beginAftercare', params: ({ event }) => ({ after: 'go-in', sinceMs: event.at }) },
+        'beganAftercare',
+      ],
+    },
+    still: { entry: { type: 'tell', params: { key: 'emergencyStill', params: {} } } },
+  },
+});
+
+export const safety = kit.createStateConfig({
+  initial: 'opening',
+  states: {
+    opening: dangerSigns('opening'),
+    unwell: dangerSigns('askUnwell'),
+    clarify,
+    emergency,
+  },
+});

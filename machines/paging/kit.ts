@@ -1,0 +1,240 @@
+/** What the paging machine is made of: its events, its facts, its effects, and when it calls again. */
+import { assign, enqueueActions, setup } from 'xstate';
+import type { DelayedEvent, Stamp } from '#machines/events.ts';
+import type { PageLevel, PageReason } from '#machines/facts.ts';
+import type { Clinical } from '#machines/protocol/settings.ts';
+import { isHigher, levelOf, type Waits, type Way, waitsOf, waysOf } from './levels.ts';
+
+/** A person's place on the rota: 0 is first on call. */
+export type Place = 0 | 1 | 2;
+
+/** A nurse's word about a page: she has it, or, from her place, it is for the next person. */
+export type PageWord = Stamp &
+  /** `from` is her place where the rota has one for her; else she stands in for whoever was called last. */
+  (
+    | { readonly type: 'take'; readonly nurse: string; readonly from?: Place }
+    | { readonly type: 'pass'; readonly nurse: string; readonly from: Place }
+  );
+
+export type PagingEvent =
+  | DelayedEvent
+  | PageWord
+  | (Stamp &
+      (
+        | { readonly type: 'page.raise'; readonly reason: PageReason; readonly level: PageLevel }
+        | { readonly type: 'page.close' }
+        /** Whether the case now waits for its nurse; `touched` where this comes of a word of hers. */
+        | { readonly type: 'case.stands'; readonly waitsForNurse: boolean; readonly touched: boolean }
+        /** A nurse is at work on the case beside its machines: she writes to the family, or rings it. */
+        | { readonly type: 'touch' }
+        /** The family's own call rang the person at this place, and she takes it. */
+        | { readonly type: 'rung'; readonly place: Place }
+      ));
+
+export interface PagingContext {
+  readonly clinical: Clinical;
+  /** Level of the climb; `routine` while nothing was raised. */
+  readonly level: PageLevel;
+  readonly reasons: readonly PageReason[];
+  /** Reasons added since the climb began: whoever takes it may not have heard of them. */
+  readonly unheard: readonly PageReason[];
+  /** The person the climb stands at. */
+  readonly place: Place;
+  /** Epoch ms when the climb started; 0 while nothing was raised. */
+  readonly beganAtMs: number;
+  /** How often all three were called after the first way up. */
+  readonly rounds: number;
+  /** First name of the person who took it; null while nobody has. */
+  readonly takenBy: string | null;
+}
+
+export interface CallParams {
+  readonly place: Place;
+  readonly level: PageLevel;
+  readonly reasons: readonly PageReason[];
+  readonly by: readonly Way[];
+}
+
+const minuteMs = 60_000;
+/** Once `pageAgainHours` are over it is called every hour. Common practice, no source. */
+const laterRoundMinutes = 60;
+
+export const nothingRaised = {
+  level: 'routine',
+  reasons: [],
+  unheard: [],
+  place: 0,
+  beganAtMs: 0,
+  rounds: 0,
+  takenBy: null,
+} as const satisfies Omit<PagingContext, 'clinical'>;
+
+/** Time left until a wait counted from the start of the climb is over, so that a late timer delays nobody after it. */
+function untilMs(context: PagingContext, wait: keyof Waits, atMs: number): number {
+  const dueMs = context.beganAtMs + waitsOf(context.level, context.clinical)[wait] * minuteMs;
+  return Math.max(0, dueMs - atMs);
+}
+
+function raisedBy(event: PagingEvent): Extract<PagingEvent, { type: 'page.raise' }> {
+  if (event.type !== 'page.raise') throw new Error(`only a page.raise can start or widen a climb, not ${event.type}`);
+  return event;
+}
+
+/** Minutes from the start of a climb until the person after this one is called; after the third it starts again. */
+function beforeNext({ level, clinical }: PagingContext, from: Place): number {
+  const { secondMinutes, thirdMinutes } = waitsOf(level, clinical);
+  return from === 0 ? secondMinutes : from === 1 ? thirdMinutes : 0;
+}
+
+const withReason = (reasons: readonly PageReason[], reason: PageReason) => [...new Set([...reasons, reason])];
+
+type Tell = { type: 'tellNurse'; params: { readonly level: PageLevel; readonly reason: PageReason } };
+
+const telling = enqueueActions<PagingContext, PagingEvent, undefined, PagingEvent, never, Tell, never, never, never>(
+  ({ context, enqueue }) => {
+    for (const reason of context.unheard) enqueue({ type: 'tellNurse', params: { level: levelOf[reason], reason } });
+    enqueue.assign({ unheard: [] });
+  },
+);
+
+export const kit = setup({
+  types: {
+    context: {} as PagingContext,
+    events: {} as PagingEvent,
+    input: {} as { readonly clinical: Clinical },
+  },
+  actions: {
+    // Effects: they do nothing here; the case turns them into what the shell delivers.
+    callNurse: (_, _params: CallParams) => {},
+    tellNurse: (_, _params: { readonly level: PageLevel; readonly reason: PageReason }) => {},
+    unanswered: (_, _params: Record<never, never>) => {},
+    taken: (_, _params: { readonly nurse: string }) => {},
+    passed: (_, _params: { readonly nurse: string }) => {},
+    began: (_, _params: { readonly mostMinutes: number }) => {},
+    // Facts
+    beginClimb: assign(({ event }) => {
+      const { reason, level, at } = raisedBy(event);
+      return { ...nothingRaised, level, reasons: [reason], beganAtMs: at };
+    }),
+    restartHigher: assign(({ context, event }) => {
+      const { reason, level, at } = raisedBy(event);
+      return { ...nothingRaised, level, reasons: withReason(context.reasons, reason), beganAtMs: at };
+    }),
+    addReason: assign(({ context, event }) => {
+      const { reason } = raisedBy(event);
+      const known = context.reasons.includes(reason);
+      return {
+        reasons: withReason(context.reasons, reason),
+        unheard: known ? context.unheard : withReason(context.unheard, reason),
+      };
+    }),
+    /** Whoever takes it is told what was added since the climb began. */
+    tellUnheard: telling,
+    standAt: assign((_, { place }: { readonly place: Place }) => ({ place })),
+    countRound: assign(({ context }) => ({ rounds: context.rounds + 1 })),
+    /** Whoever passes it on has had her turn: the climb goes on as if her wait were over. */
+    passOn: assign(({ context, event }) => {
+      if (event.type !== 'pass') throw new Error(`only a pass passes a page on, not ${event.type}`);
+      return { beganAtMs: event.at - beforeNext(context, event.from) * minuteMs, rounds: 0, takenBy: null };
+    }),
+    /** The taker lets it lie: the climb goes on from her place as if her wait were over. */
+    goOn: assign(({ context, event }) => ({
+      beganAtMs: event.at - beforeNext(context, context.place) * minuteMs,
+      reasons: withReason(context.reasons, 'untouched'),
+      rounds: 0,
+      takenBy: null,
+    })),
+    noteTaker: assign(({ context, event }, { nurse }: { readonly nurse: string }) => ({
+      takenBy: nurse,
+      place: event.type === 'take' ? (event.from ?? context.place) : context.place,
+    })),
+    forget: assign(nothingRaised),
+  },
+  guards: {
+    isHigher: ({ context, event }) => event.type === 'page.raise' && isHigher(event.level, context.level),
+    /** A danger sign in a climb that is at its level already: it may wait for nobody's turn. */
+    isFurtherDangerSign: ({ context, event }) =>
+      event.type === 'page.raise' && event.reason === 'danger-sign' && !isHigher(event.level, context.level),
+    passedFrom: ({ event }, params: { readonly place: Place }) => event.type === 'pass' && event.from === params.place,
+    /** The climb has not gone on from whoever passes it. */
+    standsThere: ({ context, event }) => event.type === 'pass' && event.from === context.place,
+    wasRoutine: ({ context }) => context.level === 'routine',
+    standsAt: ({ context }, params: { readonly place: Place }) => context.place === params.place,
+    waitsForNurse: ({ event }) => event.type === 'case.stands' && event.waitsForNurse,
+    touched: ({ event }) => event.type === 'case.stands' && event.touched,
+    isRoutine: ({ event }) => event.type === 'page.raise' && event.level === 'routine',
+  },
+  delays: {
+    untilRepeat: ({ context, event }) => untilMs(context, 'repeatMinutes', event.at),
+    untilSecond: ({ context, event }) => untilMs(context, 'secondMinutes', event.at),
+    untilThird: ({ context, event }) => untilMs(context, 'thirdMinutes', event.at),
+    /** The third person has the level's first wait, counted from the call itself. */
+    thirdsTurn: ({ context }) => waitsOf(context.level, context.clinical).repeatMinutes * minuteMs,
+    /** The first round comes one round's wait after the third person was called; the third's turn is already over. */
+    untilFirstRound: ({ context: { level, clinical } }) =>
+      Math.max(0, clinical.pageAgainMinutes - waitsOf(level, clinical).repeatMinutes) * minuteMs,
+    untouched: ({ context }) => context.clinical.untouchedMinutes * minuteMs,
+    /** Reminded, she has as long as the first person called has before the second. */
+    remindersTurn: ({ context }) => waitsOf(context.level, context.clinical).secondMinutes * minuteMs,
+    untilNextRound: ({ context: { rounds, clinical } }) => {
+      const isEarly = rounds * clinical.pageAgainMinutes < clinical.pageAgainHours * 60;
+      return (isEarly ? clinical.pageAgainMinutes : laterRoundMinutes) * minuteMs;
+    },
+  },
+});
+
+interface Now {
+  readonly context: PagingContext;
+}
+
+/** Calls one person: the first page to them, or a repeat. */
+export function call(place: Place, isRepeat: boolean) {
+  const params = ({ context: { level, reasons } }: Now): CallParams => ({
+    place,
+    level,
+    reasons,
+    by: waysOf(level, isRepeat),
+  });
+  return { type: 'callNurse' as const, params };
+}
+
+/** The family hears that a nurse is called, and by when one should have answered; what can wait is no news to it. */
+export const tellBegan = {
+  type: 'began' as const,
+  params: ({ context: { level, clinical } }: Now) => {
+    const { thirdMinutes, repeatMinutes } = waitsOf(level, clinical);
+    return { mostMinutes: thirdMinutes + repeatMinutes };
+  },
+};
+
+/** The family hears that she gave the case on. */
+export const tellPassed = {
+  type: 'passed' as const,
+  params: ({ event }: { readonly event: PagingEvent }) => ({ nurse: event.type === 'pass' ? event.nurse : '' }),
+};
+
+/** The one who has it hears that the family still waits. */
+export const remind = {
+  type: 'tellNurse' as const,
+  params: ({ context }: Now) => ({ level: context.level, reason: 'untouched' as const }),
+};
+
+/** Calls the person the climb stands at again. */
+export const callAgain = {
+  type: 'callNurse' as const,
+  params: ({ context }: Now): CallParams => call(context.place, true).params({ context }),
+};
+
+/** She was rung by the family's own call: it counts as a page to her, and nothing more has to reach her. */
+export const noteRung = {
+  type: 'callNurse' as const,
+  params: ({ context: { level, reasons, place }, event }: Now & { readonly event: PagingEvent }): CallParams => ({
+    place: event.type === 'rung' ? event.place : place,
+    level,
+    reasons,
+    by: [],
+  }),
+};
+
+/** Calls everybody on call again. */
+export const callAll = [call(0, true), call(1, true), call(2, true)];

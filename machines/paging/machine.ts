@@ -1,0 +1,155 @@
+/** Paging: who is called when a nurse is needed, one person after the other, until somebody takes it. One climb a case. */
+import { and, not } from 'xstate';
+import { placeholderProtocol } from '#machines/protocol/placeholder.ts';
+import type { Clinical } from '#machines/protocol/settings.ts';
+import {
+  call,
+  callAgain,
+  callAll,
+  kit,
+  noteRung,
+  nothingRaised,
+  type Place,
+  remind,
+  tellBegan,
+  tellPassed,
+} from './kit.ts';
+
+/** Where it goes on from whoever passed it: to the next person; after the third it begins again with the first. */
+const passing = [
+  { from: 0, target: '#paging.climbing.second' },
+  { from: 1, target: '#paging.climbing.third' },
+  { from: 2, target: '#paging.climbing.first' },
+] as const;
+const nextFrom = passing.map(({ from, target }) => ({
+  guard: { type: 'standsAt' as const, params: { place: from } },
+  target,
+  actions: ['goOn' as const, tellBegan],
+}));
+const passedFrom = (place: Place) => ({ type: 'passedFrom' as const, params: { place } });
+
+/** Everybody was called and nobody took it: round after round, however long it lasts. */
+const nobody = kit.createStateConfig({
+  initial: 'told',
+  states: {
+    told: {
+      entry: { type: 'unanswered', params: {} },
+      after: { untilFirstRound: 'round' },
+    },
+    round: {
+      entry: ['countRound', ...callAll],
+      after: { untilNextRound: { target: 'round', reenter: true } },
+    },
+  },
+  on: {
+    // No one person is left to wait for, so a further danger sign goes to everybody.
+    'page.raise': { guard: 'isFurtherDangerSign', actions: ['addReason', ...callAll] },
+  },
+});
+
+/** The way up. A higher level starts it again from the first person; anything else is added to what it says. */
+const climbing = kit.createStateConfig({
+  initial: 'first',
+  states: {
+    first: {
+      entry: [{ type: 'standAt', params: { place: 0 } }, call(0, false)],
+      after: { untilRepeat: 'firstAgain' },
+    },
+    firstAgain: {
+      entry: callAgain,
+      after: { untilSecond: 'second' },
+    },
+    second: {
+      entry: [{ type: 'standAt', params: { place: 1 } }, call(1, false)],
+      after: { untilThird: 'third' },
+    },
+    third: {
+      entry: [{ type: 'standAt', params: { place: 2 } }, call(2, false)],
+      after: { thirdsTurn: 'nobody' },
+    },
+    nobody,
+  },
+  on: {
+    'page.raise': [
+      { guard: and(['isHigher', 'wasRoutine']), target: '.first', actions: ['restartHigher', tellBegan] },
+      { guard: 'isHigher', target: '.first', actions: 'restartHigher' },
+      { guard: 'isFurtherDangerSign', actions: ['addReason', callAgain] },
+      { actions: 'addReason' },
+    ],
+    rung: { actions: noteRung },
+    // She was called and cannot take it: the next person is called at once.
+    pass: passing.map(({ from, target }) => ({
+      guard: and([passedFrom(from), 'standsThere']),
+      target,
+      actions: 'passOn' as const,
+    })),
+    take: {
+      target: 'taken',
+      actions: [
+        { type: 'noteTaker', params: ({ event }) => ({ nurse: event.nurse }) },
+        { type: 'taken', params: ({ event }) => ({ nurse: event.nurse }) },
+        'tellUnheard',
+      ],
+    },
+  },
+});
+
+/**
+ * Somebody has it. What can wait is told to them; anything else must reach a person who is awake now. While the case waits for
+ * its nurse and she lets it lie, she is reminded, then the next person is called; only a word of hers starts that wait again.
+ */
+const taken = kit.createStateConfig({
+  initial: 'quiet',
+  states: {
+    /** Nothing waits for her. */
+    quiet: { on: { 'case.stands': { guard: 'waitsForNurse', target: 'waits' } } },
+    waits: { after: { untouched: 'reminded' } },
+    reminded: { entry: remind, after: { remindersTurn: nextFrom } },
+  },
+  on: {
+    'case.stands': [
+      { guard: not('waitsForNurse'), target: '.quiet' },
+      { guard: 'touched', target: '.waits' },
+    ],
+    'page.raise': [
+      {
+        guard: 'isRoutine',
+        actions: [
+          'addReason',
+          { type: 'tellNurse', params: ({ event }) => ({ level: event.level, reason: event.reason }) },
+        ],
+      },
+      { target: 'climbing', actions: ['beginClimb', tellBegan] },
+    ],
+    // She had it and gives it on: the family hears so.
+    pass: passing.map(({ from, target }) => ({
+      guard: passedFrom(from),
+      target,
+      actions: ['passOn' as const, tellPassed],
+    })),
+  },
+});
+
+export const paging = kit.createMachine({
+  id: 'paging',
+  context: ({ input }: { input: { readonly clinical: Clinical } | undefined }) => ({
+    clinical: (input ?? placeholderProtocol).clinical,
+    ...nothingRaised,
+  }),
+  initial: 'idle',
+  states: {
+    idle: {
+      on: {
+        'page.raise': [
+          { guard: 'isRoutine', target: 'climbing', actions: 'beginClimb' },
+          { target: 'climbing', actions: ['beginClimb', tellBegan] },
+        ],
+      },
+    },
+    climbing,
+    taken,
+  },
+  on: {
+    'page.close': { target: '.idle', actions: 'forget' },
+  },
+});

@@ -1,0 +1,134 @@
+/** The three machines of a case, restored from what was saved and saved again; the protocol is put in and taken out here. */
+import { type AnyActorScope, createActor, createMachine, type Snapshot, type SnapshotFrom } from 'xstate';
+import { z } from 'zod';
+import { aftercare } from './aftercare/machine.ts';
+import type { CaseSnapshots } from './case.ts';
+import { dislodgement } from './dislodgement/machine.ts';
+import { paging } from './paging/machine.ts';
+import type { Protocol } from './protocol/settings.ts';
+
+type Conversation = SnapshotFrom<typeof dislodgement>;
+type Paging = SnapshotFrom<typeof paging>;
+type Aftercare = SnapshotFrom<typeof aftercare>;
+
+/** XState asks for the scope a restored machine's children would live in; these machines have none, so it does nothing. */
+const inert = createActor(createMachine({}));
+const nothing = () => {};
+const childless: AnyActorScope = {
+  self: inert,
+  id: inert.id,
+  sessionId: inert.sessionId,
+  system: inert.system,
+  logger: nothing,
+  defer: nothing,
+  emit: nothing,
+  stopChild: nothing,
+  actionExecutor: nothing,
+};
+
+const savedSnapshot = z.looseObject({
+  status: z.literal(['active', 'done']),
+  value: z.unknown(),
+  // JSON drops it while there is none.
+  output: z.unknown().optional(),
+  context: z.looseObject({}),
+});
+
+interface Persistable {
+  readonly status: string;
+  readonly value: unknown;
+  readonly output: unknown;
+  readonly context: object;
+}
+
+/**
+ * Plain JSON of a machine's snapshot, as XState persists one that has no children and no history. The protocol stays out:
+ * it is kept once for all cases that began with it, and walking it would cost more than the step.
+ */
+export function save({ status, value, output, context }: Persistable): unknown {
+  const saved = Object.fromEntries(Object.entries(context).filter(([name]) => !injected.has(name)));
+  return { status, value, output, context: saved, historyValue: {}, children: {} };
+}
+
+/** What a restore puts into a context and a save takes out. */
+const injected = new Set(['protocol', 'clinical', 'site']);
+
+/**
+ * The machines of one case as they stand. Each is restored when it is first asked for: most texts concern the conversation
+ * alone. The protocol is put in after XState has revived the rest: it is large, shared, and needs no reviving.
+ */
+export class Running {
+  readonly #protocol: Protocol;
+  readonly #saved: CaseSnapshots;
+  #conversation: Conversation | undefined;
+  #paging: Paging | undefined;
+  #aftercare: Aftercare | undefined;
+
+  constructor(protocol: Protocol, saved: CaseSnapshots) {
+    this.#protocol = protocol;
+    this.#saved = saved;
+  }
+
+  get conversation(): Conversation {
+    this.#conversation ??= this.#revived(dislodgement.restoreSnapshot(parse(this.#saved.conversation), childless));
+    return this.#conversation;
+  }
+
+  set conversation(next: Conversation) {
+    this.#conversation = next;
+  }
+
+  get paging(): Paging {
+    this.#paging ??= this.#revivedWaits(paging.restoreSnapshot(parse(this.#saved.paging), childless));
+    return this.#paging;
+  }
+
+  set paging(next: Paging) {
+    this.#paging = next;
+  }
+
+  get aftercare(): Aftercare {
+    this.#aftercare ??= this.#revivedWaits(aftercare.restoreSnapshot(parse(this.#saved.aftercare), childless));
+    return this.#aftercare;
+  }
+
+  set aftercare(next: Aftercare) {
+    this.#aftercare = next;
+  }
+
+  /** Whether aftercare has not begun or has been ended, read off without reviving it. */
+  get aftercareIsIdle(): boolean {
+    return (this.#aftercare?.value ?? parse(this.#saved.aftercare).value) === 'idle';
+  }
+
+  /** Whether somebody has the page, read off without reviving it. */
+  get pagingIsTaken(): boolean {
+    const value = this.#paging?.value ?? parse(this.#saved.paging).value;
+    return typeof value === 'object' && value !== null && 'taken' in value;
+  }
+
+  /** What is to be kept; a machine that nobody asked for is kept as it was. */
+  save(): CaseSnapshots {
+    return {
+      conversation: this.#conversation === undefined ? this.#saved.conversation : save(this.#conversation),
+      paging: this.#paging === undefined ? this.#saved.paging : save(this.#paging),
+      aftercare: this.#aftercare === undefined ? this.#saved.aftercare : save(this.#aftercare),
+    };
+  }
+
+  #revived(snapshot: Conversation): Conversation {
+    return { ...snapshot, context: { ...snapshot.context, protocol: this.#protocol } };
+  }
+
+  #revivedWaits<S extends Paging | Aftercare>(snapshot: S): S {
+    const { clinical, site } = this.#protocol;
+    return { ...snapshot, context: { ...snapshot.context, clinical, site } };
+  }
+}
+
+function parse(saved: unknown): Snapshot<unknown> & { readonly value: unknown } {
+  const { status, output, ...rest } = savedSnapshot.parse(saved);
+  return status === 'active'
+    ? { ...rest, status, error: undefined, output: undefined }
+    : { ...rest, status, error: undefined, output };
+}
