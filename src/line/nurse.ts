@@ -1,0 +1,99 @@
+/** A nurse's text: one of her words about one of her cases, or, from the same phone, a parent's text. Read this first. */
+import { statement } from '#src/store/database.ts';
+import { opens, readFresh } from './caregiver.ts';
+import { familyOf, type LockedCase, lockPagedCases } from './cases.ts';
+import type { HeardText } from './line.ts';
+import { askToClear, askToClose, askToCorrect, askToSendIn, report, settlePending } from './nurse/confirmed.ts';
+import { type Desk, tell, withoutCode } from './nurse/desk.ts';
+import { more, pass, take } from './nurse/pages.ts';
+import { askToPause, askToResume } from './nurse/pausing.ts';
+import { sendRehearsal } from './nurse/sendRehearsal.ts';
+import { putThrough, tellFamily } from './nurse/talk.ts';
+import type { Parts } from './parts.ts';
+import type { Phone } from './phones.ts';
+import type { Turn } from './turn.ts';
+
+const hasCase = statement('nurse.hasCase', 'SELECT 1 FROM "case" WHERE phone_id = $1 AND closed_ms IS NULL');
+
+/** Answers a nurse's text; false where it is no word of hers but a caregiver's text from the same phone. */
+export async function answerNurse(parts: Parts, turn: Turn, phone: Phone, text: HeardText): Promise<boolean> {
+  const cases = await lockPagedCases(turn.client, parts.seal, phone.id);
+  parts.checkpoint('nurse locked');
+  const desk: Desk = { parts, turn, phone, name: parts.nurseOf(phone.number)?.name ?? 'The nurse', cases };
+  const { named, rest } = withoutCode(cases, text.body);
+  const heard = parts.readNurse(rest);
+  switch (heard.word) {
+    case 'take':
+      return tell(desk, await take(desk, named));
+    case 'clear':
+      return tell(desk, await askToClear(desk, named));
+    case 'yes':
+    case 'no':
+      if (phone.pending !== null) return tell(desk, await settlePending(desk, phone.pending, heard.word));
+      return (await isCaregiver(desk)) ? false : tell(desk, { key: 'nothingPending', params: {} });
+    case 'pause':
+      return tell(desk, await askToPause(desk, heard.words));
+    case 'resume':
+      return tell(desk, await askToResume(desk));
+    case 'other':
+      return answerOther(desk, text);
+    case 'practice':
+      // Without a name it is a parent's own wish, where she is one.
+      if (heard.words === '' && (await isCaregiver(desk))) return false;
+      return tell(desk, await sendRehearsal(desk, heard.words));
+    default:
+      // Words a parent may write as well: beside a case of her own child they are a nurse's only with a code.
+      return (await isForHerChild(desk, named)) ? answerOther(desk, text) : answerWord(desk, named, heard);
+  }
+}
+
+type Word = Exclude<
+  ReturnType<Parts['readNurse']>,
+  { readonly word: 'take' | 'clear' | 'yes' | 'no' | 'pause' | 'resume' | 'practice' | 'other' }
+>;
+
+async function answerWord(desk: Desk, named: LockedCase | null, heard: Word): Promise<boolean> {
+  switch (heard.word) {
+    case 'pass':
+      return tell(desk, await pass(desk, named));
+    case 'more':
+      return more(desk, named);
+    case 'call':
+      return tell(desk, await putThrough(desk, named));
+    case 'send-in':
+      return tell(desk, await askToSendIn(desk, named));
+    case 'tell':
+      return tell(desk, await tellFamily(desk, named, heard.words));
+    case 'fact':
+      return tell(desk, await askToCorrect(desk, named, heard.words));
+    case 'close':
+      return tell(desk, await askToClose(desk, named, heard.words));
+    case 'wrong':
+      return tell(desk, await report(desk, named, heard.words));
+  }
+}
+
+async function answerOther(desk: Desk, text: HeardText): Promise<boolean> {
+  if (await isCaregiver(desk)) return false;
+  const { parts, turn } = desk;
+  const reading = readFresh(parts, turn, desk.phone, null, text.body, null);
+  if (opens(reading)) return false;
+  if (reading.event.type === 'stop') {
+    parts.log.error({ phoneId: desk.phone.id }, 'a phone that pages reach texted STOP');
+    return tell(desk, { key: 'stopped', params: {} });
+  }
+  return tell(desk, { key: 'notSure', params: {} });
+}
+
+/** No code, and either nothing she was called for or a case of her own child. */
+async function isForHerChild(desk: Desk, named: LockedCase | null): Promise<boolean> {
+  if (named !== null) return false;
+  if (desk.cases.length === 0) return isCaregiver(desk);
+  return (await desk.turn.client.query(hasCase, [desk.phone.id])).length > 0;
+}
+
+/** A nurse may be a parent too: enrolled, or with a case of her own child open. */
+async function isCaregiver({ parts, turn, phone }: Desk): Promise<boolean> {
+  const open = await turn.client.query(hasCase, [phone.id]);
+  return open.length > 0 || (await familyOf(turn.client, parts.seal, phone.id)) !== null;
+}

@@ -1,0 +1,264 @@
+/** Every message to a nurse with parameters of every kind, invented: what the sheet and the report print and the tests read. */
+import { dispositions, pageLevels, pageReasons, tubeKinds } from '#machines/facts.ts';
+import { levelOf } from '#machines/paging/levels.ts';
+import type {
+  CaseDetails,
+  Fact,
+  HandoverText,
+  NursePage,
+  NurseSay,
+  NurseSayKey,
+  NurseSays,
+  RehearsalResult,
+} from '#src/wording/nurseSays.ts';
+import { keysOf, none } from './samples.ts';
+
+export const shortPage: NursePage = {
+  level: 'urgent',
+  reasons: ['hard-insertion'],
+  child: 'Robin',
+  code: '4K7',
+  caregiver: '+12125550101',
+  tubeKind: 'g',
+  tract: 'usable',
+  firstPlaced: { earliest: '2026-03-12', latest: '2026-03-12' },
+  inside: 'temporary',
+  ph: 5,
+  minutesOut: 45,
+  disposition: 'hold',
+  language: 'en',
+  cannotWait: null,
+  again: false,
+  gap: false,
+};
+/** Every part at its longest. */
+export const longPage: NursePage = {
+  level: 'emergency',
+  reasons: ['danger-sign', 'sick-line', ...pageReasons],
+  child: 'Maximiliana-Rosalind Tennant',
+  code: '4K7Q',
+  caregiver: '+123456789012345',
+  tubeKind: 'unknown',
+  tract: 'nearly-too-young',
+  firstPlaced: { earliest: '2026-12-22', latest: '2027-02-23' },
+  inside: 'temporary',
+  ph: 10.25,
+  minutesOut: 60 * 24 * 40 + 59,
+  disposition: 'go-in',
+  language: 'es',
+  cannotWait: 'her seizure medicine, levetir 2 mL at 3 am and the heart medicine at 4',
+  again: true,
+  gap: true,
+};
+const emptyPage: NursePage = {
+  ...shortPage,
+  child: null,
+  tubeKind: null,
+  tract: null,
+  firstPlaced: null,
+  inside: 'nothing',
+  ph: null,
+  minutesOut: null,
+  disposition: null,
+};
+
+const pages: readonly NursePage[] = [
+  shortPage,
+  longPage,
+  emptyPage,
+  ...pageReasons.map((reason) => ({ ...shortPage, reasons: [reason] })),
+  ...pageLevels.map((level) => ({ ...shortPage, level })),
+  ...tubeKinds.map((tubeKind) => ({ ...shortPage, tubeKind })),
+  ...dispositions.map((disposition) => ({ ...shortPage, disposition })),
+];
+const handovers: readonly HandoverText[] = [
+  {
+    atMs: Date.parse('2027-03-06T07:30:00-05:00'),
+    pressing: [{ child: 'Robin', code: '4K7', disposition: 'hold', unanswered: false, fault: false }],
+    cases: 2,
+    tubes: 1,
+    leastDaysLeft: 30,
+    rechecks: 1,
+    unanswered: 0,
+    gaps: 0,
+    clearances: 1,
+  },
+  {
+    atMs: Date.parse('2027-03-06T07:30:00-05:00'),
+    pressing: dispositions.map((disposition) => ({
+      child: 'Maximiliana-Rosalind Tennant',
+      code: '4K7',
+      disposition,
+      unanswered: true,
+      fault: false,
+    })),
+    cases: 123,
+    tubes: 123,
+    leastDaysLeft: -2,
+    rechecks: 12,
+    unanswered: 12,
+    gaps: 12,
+    clearances: 12,
+  },
+  {
+    atMs: Date.parse('2027-03-06T07:30:00-05:00'),
+    pressing: [{ child: null, code: '9Q2', disposition: null, unanswered: true, fault: true }],
+    cases: 1,
+    tubes: 0,
+    leastDaysLeft: null,
+    rechecks: 0,
+    unanswered: 0,
+    gaps: 1,
+    clearances: 0,
+  },
+];
+const tonight = {
+  fromMs: Date.parse('2027-03-06T17:00:00-05:00'),
+  toMs: Date.parse('2027-03-07T08:00:00-05:00'),
+};
+const paused = { by: 'Maximiliana-Rosalind', atMs: tonight.fromMs };
+const robin = { child: 'Robin', code: '4K7' };
+const nameless = { child: null, code: '9Q2' };
+
+const facts: readonly Fact[] = [
+  { tubeKind: 'gj' },
+  { firstPlaced: { earliest: '2026-03-12', latest: '2026-03-12' } },
+  { weight: { kg: 7 } },
+];
+const details: CaseDetails = {
+  born: '2024-04-18',
+  firstPlaced: { earliest: '2026-03-12', latest: '2026-03-12' },
+  chartLast4: '0417',
+  tubeSize: '14 Fr',
+  stemLengthCm: 1.7,
+  fillVolumeMl: 4,
+  acidReducer: true,
+  latexAllergy: false,
+  weightKg: 13.4,
+  failedTries: 1,
+  fedLately: 'no',
+  cannotWait: 'her seizure medicine at 3 am',
+  caregiver: '+12025550101',
+  language: 'es',
+};
+const unfiled: CaseDetails = {
+  ...details,
+  born: null,
+  firstPlaced: null,
+  chartLast4: null,
+  tubeSize: null,
+  stemLengthCm: null,
+  fillVolumeMl: null,
+  acidReducer: null,
+  latexAllergy: null,
+  weightKg: null,
+  fedLately: null,
+  cannotWait: null,
+  language: 'en',
+};
+
+const rehearsed: RehearsalResult = {
+  child: 'Maximiliana-Rosalind Tennant',
+  how: 'done',
+  disposition: 'hold',
+  answered: 12,
+  unread: 3,
+  asking: 'own-tube-in',
+  raised: ['not-reached', 'untouched', 'hard-insertion', 'silence'],
+};
+
+export const nurseParams: { readonly [K in NurseSayKey]: readonly NurseSays[K][] } = {
+  page: pages,
+  pageCall: pages,
+  news: pageReasons.map((reason) => ({ ...robin, level: levelOf[reason], reason })),
+  taken: [{ cases: [robin] }, { cases: [robin, nameless] }],
+  passed: [
+    { ...robin, already: false },
+    { ...robin, already: true },
+  ],
+  which: [{ word: 'CLOSE', cases: [robin, nameless] }],
+  noCase: none,
+  notYours: [{ ...robin, nurse: 'Bea' }],
+  more: [
+    { ...robin, ...details },
+    { ...nameless, ...unfiled },
+  ],
+  moreSaid: [{ ...robin, texts: ['it came out', 'no', 'shes crying a bit'] }],
+  sendInConfirm: [robin],
+  sentIn: [robin],
+  sentInAlready: (['emergency', 'go-in'] as const).map((disposition) => ({ ...robin, disposition })),
+  factConfirm: facts.map((fact) => ({ ...robin, fact })),
+  factTaken: facts.flatMap((fact) => [true, false].map((asked) => ({ ...robin, fact, asked }))),
+  factNot: none,
+  told: [robin],
+  tellTooLong: [{ most: 200 }],
+  tellConfirm: [{ ...robin, language: 'es' }],
+  reply: [{ ...robin, words: 'yes she is awake' }],
+  calling: [robin],
+  bridgeCall: [robin, nameless],
+  familyRings: [{ family: robin }, { family: nameless }, { family: null }],
+  callThrough: [robin, nameless],
+  callWords: [{ cases: 0 }, { cases: 2 }],
+  mediaCame: [
+    { ...robin, sound: false, link: 'https://line.example/media/2s.t8k3x1.AbCdEfGhIjKlMnOpQrStUv' },
+    { ...robin, sound: true, link: 'https://line.example/media/2s.t8k3x1.AbCdEfGhIjKlMnOpQrStUv' },
+    { ...nameless, sound: false, link: null },
+  ],
+  clearedByOther: [{ ...robin, nurse: 'Bea' }],
+  reported: [robin],
+  nothingToTake: none,
+  clearConfirm: [
+    { ...robin, tubeKind: 'g', ph: 5 },
+    { ...nameless, tubeKind: null, ph: null },
+  ],
+  cleared: [{ child: 'Robin' }, { child: null }],
+  clearNotNow: [{ why: 'nothing-held' }, { why: 'not-hard' }, { why: 'several', codes: ['4K7', '9Q2'] }],
+  closeConfirm: [robin, nameless],
+  closed: [{ child: 'Robin' }, { child: null }],
+  notSure: none,
+  nothingPending: none,
+  handover: handovers,
+  handoverAgain: handovers,
+  handoverFailed: none,
+  handoverTaken: none,
+  nothingHandedOver: none,
+  swapAsk: [{ asker: 'Maximiliana-Rosalind', ...tonight }],
+  swapAsked: [{ other: 'Bo', ...tonight }],
+  swapAgreed: [{ other: 'Bo', ...tonight }],
+  swapRefused: [{ other: 'Bo' }],
+  swapDeclined: [{ asker: 'Bo' }],
+  swapNobody: [{ other: 'Bo' }],
+  swapForm: none,
+  pauseConfirm: [{ open: 0 }, { open: 12 }],
+  resumeConfirm: [paused],
+  pausedNow: [paused],
+  resumedNow: none,
+  pausedAlready: [paused],
+  notPaused: none,
+  pauseLeads: [{ leads: ['Bo', 'Bea'] }, { leads: [] }],
+  pausedNoAdvice: [paused],
+  rehearsalSent: [
+    { child: 'Robin', number: '+12025550101' },
+    { child: null, number: '+12025550101' },
+  ],
+  rehearsalNot: (['nobody-named', 'not-found', 'several', 'open', 'busy', 'opted-out'] as const).map((why) => ({
+    why,
+  })),
+  rehearsalResult: [
+    ...(['done', 'quiet', 'asked', 'stopped', 'elsewhere', 'paused', 'real'] as const).map((how) => ({
+      ...rehearsed,
+      how,
+    })),
+    { ...rehearsed, child: null, answered: 0, unread: 0, disposition: null, asking: null, raised: [] },
+  ],
+  stopped: none,
+};
+
+type NurseSayOf<K extends NurseSayKey> = { [P in K]: { key: P; params: NurseSays[P] } }[K];
+
+function nurseSaysOf<K extends NurseSayKey>(key: K): readonly NurseSayOf<K>[] {
+  return nurseParams[key].map((params) => ({ key, params }));
+}
+
+/** Every message to a nurse. */
+export const nurseSays: readonly NurseSay[] = keysOf(nurseParams).flatMap((key) => nurseSaysOf(key));

@@ -1,0 +1,67 @@
+/** Hears which of the family's children a text names. A name is matched as it is written, never guessed from a word near it. */
+import { type Lexicon, onceEach } from './lexicon.ts';
+
+export interface Named {
+  /** By their places in the family's list. */
+  readonly children: readonly number[];
+  /** The name takes back another one: "no it's Leo", "not Wren". */
+  readonly corrects: boolean;
+  /** The text without what only takes back a name, so that its "no" answers nothing. */
+  readonly rest: string;
+}
+
+const patterns = onceEach(({ children: words }) => ({ none: new RegExp(words.none) }));
+
+/** The plain text says that it is none of them. */
+export function saysNone(plain: string, words: Lexicon): boolean {
+  return patterns(words).none.test(plain);
+}
+
+/** The children named in a cleaned text; at a question that a bare name answers, "no, Leo" corrects too. */
+export function namedIn(
+  text: string,
+  names: readonly string[],
+  bareNameAnswers: boolean,
+  { children: words }: Lexicon,
+): Named {
+  const forms = names.map((name) => formOf(name, names));
+  const any = forms.filter((form) => form !== '').join('|');
+  if (any === '') return { children: [], corrects: false, rest: text };
+  const name = `(?<![\\p{L}\\p{N}])(?:${any})(?:s|es)?(?![\\p{L}\\p{N}])`;
+  const denied = new RegExp(`(?:${words.not}) ${name}`, 'gu');
+  const itIs = bareNameAnswers ? `(?:${words.itIs} )?` : `${words.itIs} `;
+  const instead = new RegExp(`(?:(?:${words.no})[,.!]? +)?(?:${words.takeBack}[,.!]? +)*${itIs}${name}`, 'gu');
+  const takesBack = new RegExp(`^(?:(?:${words.no})|(?:${words.takeBack}))`, 'u');
+  const affirmed = text.replace(denied, ' ');
+  const corrections = [...affirmed.matchAll(instead)].filter(([said]) => takesBack.test(said));
+  const corrects = affirmed !== text || corrections.length > 0;
+  const children = forms.flatMap((form, place) => (isNamed(affirmed, form) ? [place] : []));
+  const rest = corrects ? corrections.reduce((kept, [said]) => kept.replace(said, ' '), affirmed) : text;
+  return { children, corrects, rest: corrects ? trimmed(rest) : text };
+}
+
+function isNamed(text: string, form: string): boolean {
+  return form !== '' && new RegExp(`(?<![\\p{L}\\p{N}])(?:${form})(?:s|es)?(?![\\p{L}\\p{N}])`, 'u').test(text);
+}
+
+/** A name in full, or its first word where no other child has that. */
+function formOf(name: string, names: readonly string[]): string {
+  const [first = ''] = name.split(' ');
+  const shared = names.filter((other) => other.split(' ')[0] === first).length > 1;
+  return [...new Set(shared ? [name] : [name, first])]
+    .filter((form) => form !== '')
+    .map(pattern)
+    .join('|');
+}
+
+/** A hyphen, a dot or a blank in a name may be written as any of them. */
+function pattern(name: string): string {
+  return name.replace(/[^\p{L}\p{N}]/gu, '.');
+}
+
+function trimmed(text: string): string {
+  return text
+    .replace(/\s+/g, ' ')
+    .replace(/^[ ,.!;]+|[ ,;]+$/g, '')
+    .trim();
+}

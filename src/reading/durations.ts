@@ -1,0 +1,91 @@
+/** Finds lengths of time in a text: "8 weeks", "an hour or two", "2 years 3 months", with how firmly they were said. */
+import { type Lexicon, onceEach } from './lexicon.ts';
+
+export const timeUnitNames = ['second', 'minute', 'hour', 'day', 'week', 'month', 'year'] as const;
+export type TimeUnit = (typeof timeUnitNames)[number];
+
+/** How far "about 8 weeks" may be off either way (common practice, no source). */
+export const roughShare = 0.2;
+
+/** How the number was meant: as said, roughly, at least, or less than. */
+export type Firmness = 'firm' | 'rough' | 'at-least' | 'less-than';
+
+export interface Span {
+  /** From the text: where it stands. */
+  readonly at: number;
+  readonly end: number;
+  readonly low: Amount;
+  readonly high: Amount;
+  readonly firmness: Firmness;
+}
+
+/** Counts by unit, added up: `{year: 2, month: 3}`. */
+export type Amount = Partial<Record<TimeUnit, number>>;
+
+const forms = onceEach(({ grammar, times }) => {
+  const units = Object.values(grammar.timeUnits).join('|');
+  const counted = `(\\d+(?:\\.\\d+)?|${Object.keys(times.vague).join('|')})`;
+  return {
+    pattern: new RegExp(
+      `${counted}\\+? ?(?:(?:${times.spanJoin}) ?${counted} ?)?-?(${units})\\b(?: (?:${times.spanTail}) ${counted}\\b(?! ?(?:${units}|[:/])))?`,
+      'g',
+    ),
+    unitForms: timeUnitNames.map((unit) => ({ unit, form: new RegExp(`^(?:${grammar.timeUnits[unit]})$`) })),
+  };
+});
+
+function unitOf(word: string, words: Lexicon): TimeUnit {
+  const found = forms(words).unitForms.find(({ form }) => form.test(word));
+  if (!found) throw new Error(`no unit of time: ${word}`);
+  return found.unit;
+}
+
+function bounds(counts: readonly string[], { times }: Lexicon): readonly [number, number] {
+  const all = counts.flatMap((count) => times.vague[count] ?? [Number(count)]);
+  return [Math.min(...all), Math.max(...all)];
+}
+
+function firmnessAt(text: string, at: number, end: number, isVague: boolean, { times: words }: Lexicon): Firmness {
+  const before = text.slice(Math.max(0, at - 30), at);
+  const after = text.slice(end, end + 24);
+  // "No more than" holds "more than".
+  if (words.lessBefore.test(before)) return 'less-than';
+  if (words.atLeastBefore.test(before) || words.atLeastAfter.test(after)) return 'at-least';
+  return isVague || words.roughBefore.test(before) || words.roughAfter.test(after) || words.roughAnywhere.test(text)
+    ? 'rough'
+    : 'firm';
+}
+
+/** All spans in order; parts that follow each other with a smaller unit are one span. */
+export function spansIn(text: string, words: Lexicon): Span[] {
+  const spans: Span[] = [];
+  for (const match of text.matchAll(forms(words).pattern)) {
+    const counts = [match[1], match[2], match[4]].filter((count): count is string => count !== undefined);
+    const unit = unitOf(match[3] ?? '', words);
+    const [low, high] = bounds(counts, words);
+    const at = match.index;
+    const end = at + match[0].length;
+    const last = spans.at(-1);
+    const between = last ? text.slice(last.end, at) : '';
+    if (last && words.times.spanAnd.test(between) && last.low[unit] === undefined) {
+      spans[spans.length - 1] = {
+        ...last,
+        end,
+        low: { ...last.low, [unit]: low },
+        high: { ...last.high, [unit]: high },
+      };
+      continue;
+    }
+    const isVague = counts.some((count) => count in words.times.vague);
+    // Nobody who says "2 months ago" means the day.
+    const isCoarse = isVague || unit === 'month';
+    spans.push({
+      at,
+      end,
+      low: { [unit]: low },
+      high: { [unit]: high },
+      firmness: firmnessAt(text, at, end, isCoarse, words),
+    });
+  }
+  return spans;
+}

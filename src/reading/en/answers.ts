@@ -1,0 +1,110 @@
+/** English for the answers to the plainer questions, beside yes and no. */
+import type { Statements } from '../yesNo.ts';
+
+const have =
+  '(?:(?:yes |ok )?(?:i|we|she|he|ive|weve) (?:do )?(?:have|has|got|found|see|do have|have got)|have|got|found|ive got|weve got|there is|theres)';
+const thing =
+  '(?:it|them|one|some|1|2|both|(?:the |a |an |our |my |her |his |some |ph )*(?:emergency |ph |test |backup |spare |extra |temporary |replacement )?(?:kit|strips?|paper|tube|foley|bag)s?)';
+
+export const kit: Statements = {
+  neutral:
+    /\b(?:never|not|havent|hasnt|didnt) (?:ever )?(?:done|used|use|tried|had to|needed|opened|need|expired?)(?: (?:it|this|that|one|them|to))*\b|\bnot expired\b/g,
+  yes: new RegExp(
+    `^${have} ${thing}(?: (?:with|in|from|ready|and|of|on|the|me|us|hand|bag|a|spare|tube|it|home|hospital|right|here|diaper|car|my|our|her|his|room|drawer|closet|backpack|purse|next|to))*$|^(?:kit|got kit|have kit|(?:kit|its|kits|it is) (?:is )?in (?:my|our) hands?|kit present|its (?:right )?here|(?:its|it is|kit is) (?:right )?in (?:the|my|our|her|his|a) (?:\\w+ )?(?:bag|backpack|drawer|closet|cupboard|cabinet)|sure do|kit ready|kit is (?:here|ready|right here))$|^(?:i |we )?(?:was|were|been|have been|got) (?:shown|taught|trained).*$|^(?:the |a )?(?:nurse|hospital|they|doctor) (?:showed|taught|trained) (?:me|us).*$|^i know how.*$`,
+  ),
+  no: /\b(?:(?:cant|couldnt) find|lost|left (?:it |the kit )?(?:at|in)|ran out|out of (?:them|strips)|no kit|no strips|all out|used (?:it|them) (?:all|up|last time|already))\b/,
+};
+export const neverDone = /\b(?:never|havent|have not|not) (?:\w+ )?(?:done|tried) (?:it|this|one|that|them|anything)\b/;
+export const shown = /\b(?:shown|showed|taught|trained|know how|learned|learnt)\b/;
+/** Someone else was shown, and is not there. */
+export const otherShown =
+  /\b(?:wife|husband|mom|dad|nurse|grandma|grandpa|partner|mother|father|she|he)\b.{0,30}\b(?:trained|shown|taught|knows how)\b.{0,30}\b(?:work|away|not here|isnt here|asleep|gone|out|sleeping|home)\b/;
+export const notShown =
+  /\b(?:(?:never|not|nobody|no body|havent|hasnt|wasnt|werent|arent|didnt|dont|isnt|no) (?:\w+ ){0,4}(?:shown|showed|show|taught|teach|trained|training|train|told how|learned|learnt|know how|knows how|knowing how|instructed|been shown)|(?:not sure|unsure|no idea|no clue|dont know|dont remember|forgot|cant remember) (?:\w+ ){0,2}(?:how|what to do)|untrained|no training)\b/;
+export const ownTube: Statements = {
+  yes: new RegExp(
+    `^(?:(?:its |all |looks |tube |balloon |looks like its )*(?:good|fine|ok|okay|perfect)|${have}|i kept|i saved|kept|saved) (?:it|the (?:old )?(?:tube|button)|the whole thing|that)(?: (?:here|with|me|right|in|my|hand|still|all|of|it|a|bag))*$`,
+  ),
+};
+export const strips: Statements = {
+  yes: new RegExp(
+    `^${have} ${thing}(?: (?:with|in|from|ready|and|of|on|the|me|us|hand|bag|a|it|left|home|kit|here|drawer|cupboard|cabinet))*$|^strips?$|^(?:just |only )?(?:1|2|3|one|a few|some|plenty) left$|^(?:i |we )?(?:have|got|have got) (?:plenty|loads|lots|a few|some|them)$|^in my hand$|^have got$`,
+  ),
+  // Strips past their date are no strips.
+  no: /\b(?:(?:cant|couldnt) find|lost|left (?:it|them) (?:at|in)|(?:^|i |we |got )left (?:at|in)|ran out|all gone|out of (?:them|strips|date|it|those)|(?:got|are|were|is) (?:wet|damp|soaked|ruined)|(?:finished|used) (?:them|it|the last|all)|fresh out|no strips|all out|used (?:it|them) (?:all|up)|(?<!not |nt )expired)\b/,
+};
+export const contents: Statements = {
+  yes: /^(?:(?:i |we )?(?:just |did )?(?:got|get|see|have|pulled|drew|there is|theres|had)(?: \w+){0,3} (?:some|stuff|milk|fluid|formula|liquid|contents|back|juice|milky|it|cloudy|yellow|clear|white|tan|little|drops?|ml|mls|cc|stomach|\d+(?:\.\d+)? ?(?:ml|mls|cc))\b.*|(?:(?:a )?(?:little|few|tiny|small)(?: bit| amount)?(?: of)? )?(?:some|milky|milk|fluid|formula|liquid|stuff|cloudy|curdled|curds|yellow|yellowish|clear|white|tan|contents|stomach contents|drops?|juice|\d+(?:\.\d+)? ?(?:ml|mls|cc))(?: \w+){0,8}|(?:stuff|milk|something|fluid|formula|liquid|some|contents)(?: \w+){0,3} (?:came|comes|coming|in the syringe)\b.*|it (?:did|came|worked)(?: \w+){0,3}|(?:its|it is) coming(?: (?:up|back|in|out|now|slowly))*|(?:a )?(?:little|tiny)? ?(?:bit|some)(?: (?:just|finally))? (?:came|comes|is coming)(?: \w+){0,3}|success|a (?:little|bit|few drops|tiny bit))$/,
+  no: /\b(?:^air$|^(?:0|zero)(?: ?mls?)?$|(?:just |only )?(?:sucking|pulling|getting) air|only air|just air|air only|air(?: and)? nothing|nothing|bubbles only|just bubbles|only bubbles|dry|empty|no luck|(?:wont|cant|couldnt|doesnt|didnt) (?:\w+ )?(?:come|draw|pull|get|work))\b/,
+  // What went in and comes back again is not the stomach's.
+  unless: /\b(?:water|flush) (?:\w+ ){0,3}(?:put|pushed|flushed|gave|in)\b|\b(?:the|my|our) (?:flush|water)\b/,
+};
+export const looksRight =
+  /\b(?:milky|milk|whit(?:e|ish)|cloudy|curd\w*|cottage cheese|yogh?urt\w*|formula|tan|tannish|beige|grass(?:y)?(?: ?-?green)?|(?:brown|dark) (?:flecks?|specks?|bits|dots)|flecks?|specks?|stomach contents|like (?:stomach|milk|formula))\b/g;
+export const looksWrong =
+  /\b(?:yellow\w*|gold\w*|straw|apple juice|like (?:wee|pee|urine)|red\w*|clear(?!ly)|watery|like water|amber|bile|dark green|bright green|black|pink\w*|blood\w*|see[- ]?through|transparent|colou?rless|poop\w*|stool)\b/g;
+export const looksOpen = /\b(?:green\w*|brown\w*)\b/;
+export const looks: Statements = {};
+export const looksUnsure =
+  /\b(?:not sure|unsure|dont know|cant (?:really )?(?:tell|see|say)|no idea|hard to (?:tell|see|say))\b/;
+export const secured: Statements = {
+  yes: /^(?:thats (?:all )?(?:done|it)|complete|done|all done|all set|did (?:it|all of it|that|everything)|finished|(?:its |it is |tube is |tubes |all |everything is |everythings |everything )*(?:secured?|secure|snug|tight|taped|in place|filled|set|done)(?: (?:and|is|snug|taped|filled|tight|in|place|down|up|secure))*|(?:i |we )?(?:filled|taped)(?: \w+){0,4}|balloon (?:is )?(?:filled|full|up)(?: \w+){0,4}|(?:its |it is )?(?:good|all good|good to go)|tube (?:is )?snug(?: \w+){0,3}|tape (?:is )?on)$/,
+  neutral:
+    /\b(?:tube|button|disc|its|it is)(?: is)? (?:not|isnt|doesnt) (?:mov(?:e|ing)|slip(?:ping)?|slid(?:e|ing))\b/g,
+  no: /\b(?:(?:not|isnt|wasnt|un)(?: \w+)? ?(?:filled|taped|snug|secured|full)|no tape|(?:ran )?out of tape|tape (?:keeps|wont|is not|isnt|came)|loose|falling|slipping|slides|sliding|moves|moving|still (?:working|trying|doing|filling)|not done|half done|almost|nearly)\b/,
+};
+export const firstFeed: Statements = {
+  yes: /^(?:(?:it |feed |that |she |he |first feed |the first feed |the feed |everything |all )*(?:went|did|is|was|has been|tolerated|doing|going|are)?(?: \w+){0,2} ?(?:good|great|fine|well|ok|okay|perfect|perfectly|smooth|smoothly|it)|all good|so far so good|(?:\w+ )?no (?:problems?|issues?|trouble|complaints?|leaks?|leaking|pain)(?: (?:at all|thanks|thank you|no \w+|so far|happy \w+))*|tolerated (?:it )?(?:well|fine)?|(?:it )?all went (?:down|in)(?: (?:fine|well|slow|slowly))*|(?:(?:all good|yes|good) )?(?:she|he|it|baby) (?:took|drank|kept|finished) (?:it|everything|the whole (?:thing|bottle|feed)|all of it)(?: all| down| fine| well)*|(?:it )?(?:went|did|was) (?:\w+ )?(?:good|great|fine|well|ok|perfect)|(?:really|very|pretty) (?:good|well))$/,
+  neutral: /\bno (?:cry|crying|fussing|fuss|tears|gagging)\b/g,
+  no: /\b(?:not yet|havent|didnt feed|bad|badly|poorly|terrible|awful|wont|stopped|had to stop)\b/,
+};
+export const nextDay: Statements = {
+  yes: /^(?:(?:she|he|shes|hes|it|its|baby|everyone|everything|everythings|all|were|is|tube)?(?: (?!(?:not|isnt|never|no|wasnt|aint|doesnt)\b)\w+){0,3} ?(?:good|great|fine|well|ok|okay|perfect|normal|happy|better)(?: (?:thanks|thank you|today|now|so far))*|all good|(?:(?:is |are )?(?:doing|feeling|very|really|much|so) )*(?:well|good|great|fine|better)(?: thank(?:s| you)| today| now)*|back to normal|no (?:problems?|issues?|trouble|changes?|complaints?)(?: (?:at all|thanks|thank you|today|so far))*|(?:(?:shes|hes|back to|she is|he is) )*(?:her|his) (?:old|usual|normal) self(?: again)?|not (?:too |so )?bad)$/,
+  no: /\b(?:bad|worse|sick|unwell|poorly|rough|(?:not|isnt) (?:\w+ )?(?:good|great|fine|well|ok|okay|right|herself|himself))\b/,
+};
+export const arrived: Statements = {
+  yes: /^(?:(?:we |im |were |are |i am |just |yes )*(?:here|inside(?: now)?|walked in|parked and inside|arrived at (?:the )?(?:hospital|er|ed)(?: \d+)?|got (?:here|there)(?: \w+){0,4}|got to (?:the )?(?:hospital|er|ed|emergency\w*)(?: \w+){0,3}|reached|here now|there now|(?:here|there) already|arrived|made it|there|checked in|at (?:the )?(?:hospital|er|ed|emergency|a and e|casualty)(?: \w+){0,3}|reached (?:the )?(?:hospital|er)(?: \w+)?|(?:been )?seen by (?:the )?(?:triage|doctor|nurse)|in the (?:er|ed|waiting room|emergency \w+)|with (?:the|a) (?:doctor|nurse)|waiting room|in triage|triaged|got (?:here|there)|admitted|in a room|being seen)|they (?:are )?(?:seeing|looking at|have|took|brought|let|called) (?:her|him|us)(?: (?:in|back|through|now|already))*)$/,
+  no: /\b(?:on (?:our|my|the) way|omw|nearly|min(?:ute)?s? away|eta|pulling in|waiting (?:for|on) (?:the |an |a |my |her |his |our )?(?:ambulance|taxi|ride|cab|bus|sitter|babysitter|mom|mum|mother|dad|father|wife|husband|sister|brother|neighbou?r|friend|grandma|grandpa)|(?:we are|were|im|i am) coming|(?:\d+|a few|couple) more (?:min\w*|hours?)|getting in|no ride|stayed? (?:at )?home|staying|turned back|almost|driving|in the car|not going|stuck|traffic|leaving|still (?:at )?home|soon|minutes? away|en route|parking|about to)\b/,
+};
+export const clinic: Statements = {
+  yes: /^(?:(?:i |we |ive |weve |my (?:wife|husband|partner|mom|mum|mother|dad|father) |just |have |already )*(?:called|rang|phoned|been in touch|got hold|got through|reached|spoke|talked|left (?:a )?(?:message|voicemail)|booked|scheduled|made|got|emailed|messaged|contacted|did)(?: \w+){0,8}|(?:its |all )?(?:booked|scheduled|done|set|arranged|sorted)|appointment (?:is )?(?:\w+ ?){1,4}|(?:i |we |weve |ive )?(?:have|got) an (?:appointment|appt)(?: \w+){0,4}|they (?:said|told us|told me) (?:to )?come(?: \w+){0,3}|they (?:called|rang|phoned) (?:me|us)(?: back)?|(?:i |we )?call (?:them )?already)$/,
+  no: /\b(?:not yet|tomorrow|later|forgot|calling (?:now|them)|(?:will|ill|gonna|going to) (?:\w+ )?(?:call|ring|phone|do)|about to|going to call|no answer|closed|havent|on hold|monday i will|busy)\b/,
+};
+export const notYet =
+  /\bnot yet\b|\b(?:havent|hasnt|have not|has not|didnt|did not) (?:\w+ )?(?:fed|feed|started|eaten|given|had|tried|seen)\b|\b(?:still )?(?:asleep|sleeping)\b/;
+export const notAll = /\b(?:except|all but|apart from|aside from|other than|everything but|just not|but not)\b/;
+export const someTimeAgo =
+  /\b(?:before bed|at bed ?time|at (?:dinner|lunch|supper|breakfast)|for (?:dinner|lunch|supper)|last night|yesterday|this (?:afternoon|evening|morning))\b/;
+export const forgotHow = /\b(?:forgot|forgotten|forget|cant remember|dont remember) how\b/;
+export const exception = /\b(?:but|except|only|however|besides|other than|apart from|aside from)\b/;
+export const confirm: Statements = {
+  strictNo: true,
+  unless: /\b(?:not|isnt|arent|wasnt)\b/,
+  yes: /^(?:(?:thats |that is |its |all |they are |theyre |everythings |everything |still |yes |it is |looks? |the info is |is |the )*(?:right|correct|true|accurate|same|up to date)|(?:thats|its|all|theyre|everything is|everythings|looks?|it is)(?: (?:is|all|still|looks?))* (?:good|ok|okay|fine)|no changes?(?: since(?: \w+)*)?|spot on|thats right(?: mate| love)?|(?:all of (?:thats|that|its|it)|it all)(?: is| looks?)? (?:right|correct|good)|nothing(?: has)? changed)$/,
+  no: /\b(?:not yet|(?:not|isnt|arent|wasnt) (?:\w+ )?(?:right|correct|true|the same|up to date)|old (?:info\w*|data|weight|facts)|wrong|outdated|out of date|changed|different|incorrect|not anymore|needs? (?:updating|changing))\b/,
+  neutral: /\bno changes?\b|\bnothing(?: has)? changed\b|\b(?:hasnt|havent|didnt) changed?\b/g,
+};
+/** At "any danger sign?": well, and unwell. */
+export const unwell: Statements = {
+  strictNo: true,
+  no: /\b(?:(?:shes|hes|she|he|baby|kid|they|theyre|were|everything|everythings|all|is|seems?|doing|looks?|acting|otherwise|feels?|is doing|totally|perfectly|pretty|just|so far)(?: (?:is|seems?|doing|looks?|acting|all|totally|just|perfectly|otherwise|feels?|pretty|being|very|really|so far))* (?:fine|good|ok|okay|great|well|normal|happy|alright|herself|himself|calm|playing|sleeping|asleep|smiling|perfect|comfortable|content)|(?:breathing|colou?r|skin)(?: (?:is|looks|seems|and|breathing|colou?r|skin|good|fine|normal|very|really|all))* (?:good|fine|normal|ok|okay|great|pink)|all good|all clear|all fine|none of (?:those|that|these|the above)|not (?:right )?now|not any of (?:those|that|these|them)|not that i (?:can )?(?:see|know of|noticed)|^(?:fine|good)$|fine|no problems?|no issues?|nothing)\b/,
+  neutral:
+    /\bno problems?\b|\bno issues?\b|\bnot that i (?:can )?(?:see|know of|noticed)\b|^yes\b(?=.{0,24}\b(?:covered|turned|switched|stopped the|unhooked|disconnected)\b)/g,
+};
+export const notWell =
+  /\b(?:(?:not|isnt|doesnt (?:look|seem|feel)|dont look|not (?:doing|feeling|looking|acting|breathing)) (?:\w+ )?(?:ok|okay|good|well|fine|right(?! now)|normal|great|alright)|(?:really|very|so) (?:bad|sick|ill|unwell)|unwell|worse|getting worse|(?:she|he|shes|hes|baby) (?:is )?(?:dying|in trouble)|emergency|in distress|(?:its|looks|shes|hes) (?:really )?bad)\b/;
+/** Words of trouble taken back. */
+export const notSoBad = /\b(?:isnt|not|no) (?:an? )?(?:emergency|worse|unwell|bad|in distress|in trouble)\b/g;
+export const fedLately: Statements = {
+  yes: /^(?:(?:i |we |she |he )?just (?:finished|ended|stopped)|(?:just |we |i |she |he )*(?:finished|ended|stopped) (?:a |her |his |the )?(?:feed|bottle|feeding|pump|meds)|(?:i |we |she |he )?(?:just |had |was |got )*(?:fed|ate|eaten|a feed|had (?:a )?(?:bottle|feed|meds?|milk|formula))(?: \w+){0,6}|(?:her |his )?(?:feed|pump) (?:is |was )?(?:running|on|going|just (?:ended|finished))(?: \w+){0,6})$/,
+  no: /\b(?:nothing|hours ago|not since|since (?:last night|yesterday|dinner|bedtime|lunch|breakfast)|last night|yesterday|not (?:in|for|within))\b/,
+};
+/** What is given on other days, or is due, tells nothing of the last hour. */
+export const notGiven = /\b(?:usually|normally|typically|is due|are due|due at)\b/;
+/** A no that opens the text. */
+export const startsNo = /^(?:no|nope)\b/;
+export const airFirst = /\b(?:air|first|at first)\b/;
+export const looksNo = /^(?:no|nope|nah|not really)\b/;
+/** Right before a colour: it does not look so. */
+export const notLooking =
+  /\b(?:not|no|isnt|nto|doesnt|dont|wasnt)(?: (?:really|very|so|any|at|all|quite|look|looks|like|a|the))* ?$/;

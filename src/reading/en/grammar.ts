@@ -1,0 +1,42 @@
+/** English words that bind: contractions, units of time, and where a statement ends. */
+import type { Marks } from '../clean.ts';
+import type { TimeUnit } from '../durations.ts';
+
+/** Apostrophes are gone already; these make "is not", "cannot" and "it is" one word each. */
+export const contractions: readonly (readonly [RegExp, string])[] = [
+  [/\bcan ?not\b/g, 'cant'],
+  [/\bwill not\b/g, 'wont'],
+  [/\b(is|are|was|were|do|does|did|has|have|had|would|could|should) not\b/g, '$1nt'],
+  [/\b(is|are|was|were|do|does|did|has|have|had|would|could|should|ca|wo) ?n t\b/g, '$1nt'],
+  [/\b(?:dnt|dosnt|doesnt|does nt)\b/g, 'doesnt'],
+  [/\b(?:havnt|havent|havenot)\b/g, 'havent'],
+  [/\b(it|she|he|that|there|what|who) is\b/g, '$1s'],
+  [/\bi am\b/g, 'im'],
+  [/\bem\b/g, 'them'],
+  [/\ba and e\b/g, 'er'],
+  [/\bw\/o\b/g, 'without'],
+  [/\bw\/ ?/g, 'with '],
+  [/\ba ?lot\b/g, 'a lot'],
+  [/\bno[- ]one\b/g, 'nobody'],
+  [/\b(\w+) dont (breathe?|wake|move|have|look|feel|seem)\b/g, '$1 doesnt $2'],
+  [/\bi doesnt\b/g, 'i dont'],
+  [/\b(we|they|you) doesnt\b/g, '$1 dont'],
+  [/\bi dunno\b|\bdunno\b|\bidk\b|\bdont no\b/g, 'dont know'],
+];
+
+/** What stands for a thumb up, a thumb down and a shrug, and for an apostrophe. */
+export const marks: Marks = { yes: ' yes ', no: ' no ', unsure: ' not sure ', and: ' and ', apostrophe: '' };
+
+/** What people type for a unit of time. "m" is left out: minutes, months and metres share it. */
+export const timeUnits: Readonly<Record<TimeUnit, string>> = {
+  second: 'seconds?|secs?',
+  minute: 'minutes?|minuets?|minuts?|mins?',
+  hour: 'hours?|hrs?|hr',
+  day: 'days?',
+  week: 'weeks?|wks?|wk|weaks?',
+  month: 'months?|mnths?|mths?|mos?',
+  year: 'years?|yrs?|yr',
+};
+
+/** Where one statement ends: at a mark, "but", "and", "then"; never inside a number or a range of numbers. */
+export const clauseEnd = /[;!?]|[.,](?!\d)|\bbut\b|\bthen\b|\band\b(?! ?(?:a )?\d)/;

@@ -1,0 +1,39 @@
+/** English for how a tube went in: easily, hard, or not at all. */
+
+export const wentHard =
+  /\b(?:hard(?:er)?(?! (?:balloon|plastic))|difficult|difficulty|push(?:ed|ing)?|forced?|forcing|(?<!\btoo )tight|tightly|resist\w*|struggl\w*|tough|fight|fought|shove\w*|press(?:ed|ing)?|jam\w*|stiff|snug|wiggl\w*|twist\w*|pressure|rough|effort|welly|lean(?:ed)? on|stubborn|tricky|(?:took|after|on) (?:me |us )?(?:a )?(?:few|several|couple|many|some|2|3|4|5|6|while|forever|2nd|second|third|3rd)(?: \w+)? ?(?:tries|try|times|attempts?|work)?|finally|eventually|barely|screamed|scream)\b/g;
+export const notEasy =
+  /\b(?:not|nto|nott|ont|ot|nt|no|nnot|noot|wasnt|isnt|werent|didnt go in|didnt go|didnt) (?:so |that |very |really |too |exactly |in |all that )*(?:easy|easily|smooth\w*)\b/g;
+export const wentEasy =
+  /\b(?:easy(?! to say)|easier|easily|eazy|esay|smooth|smoothly|lovely|slid|slide|slides|slipped|glided|right in|straight in|(?:no|0|zero) (?:problems?|trouble|issues?|resistance|force|pushing|push|effort|struggle|pressure)|no bother|without (?:any |a |much |too much )*(?:fight|fuss|struggle|bother|force|problems?|trouble|pushing|resistance|effort|a problem|an issue)|(?:didnt|did nt|dont|never) (?:have to |had to |need to |take any )?(?:push|pushed|force|forced|pushing)|no need to (?:push|force)|no (?:drama|fuss|sweat|biggie|fight|struggling)|(?:wasnt|isnt|not) (?:hard|difficult|tight|tough|bad)(?: at all)?|like butter|piece of cake|gently|gentle|popped (?:right |straight |back |it )*in|went (?:right |straight |back )*in (?:fine|good|well|great|ok|okay|perfect\w*|nice\w*|quick\w*|just fine))\b/g;
+export const wontGo =
+  /\b(?:(?:wont|wouldnt|doesnt|didnt|not(?! (?:sure|certain|yet))|isnt|cant|couldnt|refuses? to|unable to) (?:\w+ ){0,3}(?:go|going|gone|fit|fitting|slide|get|getting|put|budge|pass|work|working|move|make|in)\b(?! hurt)|(?:cant|couldnt)(?: (?:do|get) it)?$|failed|stuck|blocked|impossible|no luck|gave up|still out|c[ao]mes? (?:right )?(?:back )?out|(?:popped|pops|bounces|bounced) (?:back |right |straight )*(?:out|back)|(?:has )?shut|unable$|fell (?:back |right )?out|pushes (?:back |right )?out|closed(?: up)?|too small|too big|too tight|too narrow|stops? (?:half ?way|part ?way|there|short)|hits? (?:something|a wall)|unsuccessful|unable to (?:re)?(?:insert|place|advance|pass)|nothing works|no way|not happening|doesnt want to|cant do (?:it|this)|scared to|afraid to)\b/g;
+/** What may stand right before "easy"; another word there could be a slip of "not" or "wasn't". */
+export const leadsToEasy =
+  /(?:^|[,.!]|\b(?:was|is|its|went|go|goes|came|in|very|so|pretty|really|super|just|yes|yeah|yep|ok|okay|and|easy|too|that|slid|slided|nice|quick|quickly|fairly|quite|all|done|out|back|right|it|they|she|he|as|how|relatively|surprisingly|actually|this time|time|ha|um))\s*$/;
+export const notBefore = /\b(?:not|nto|isnt|wasnt|didnt|never)\b[a-z ]{0,12}$/;
+/** Both ways named at once. */
+export const eitherHow =
+  /\b(?:easy|easily|fine|ok) or (?:hard|tight|push\w*|forc\w*|not)\b|\b(?:hard|push\w*) or (?:easy|easily|not)\b/;
+/** "Didn't go in hard": a negation of the how, not of the going in. */
+export const negatedHow =
+  /\b(?:didnt|dont|not|wasnt|isnt|no|never|without|any|didnt have to|didnt need to|not too|not that|not very|not really|no need to)(?: (?:have|need|to|any|at|all|too|that|very|really|so|it|use|go|in|take|much|feel|it was|a|bit|like))*\s*$/;
+export const slightly =
+  /\b(?:kinda|kind of|sort of|sorta|fairly|pretty much|mostly|somewhat|semi|relatively|not too|not that|not very|not so) ?$/;
+/** Says so firmly that it is in: whatever else is denied beside it, it is not out. */
+export const firmlyIn =
+  /\b(?:its|it is|tube is|tubes|got it|went|slid|popped|slipped|in it) (?:all |now |right |back |straight |finally )*(?:in|went)\b(?! (?:my|a|her|his) )/;
+export const notIn = /\b(?:not|isnt|wont|cant|didnt|couldnt|never|doesnt|wouldnt|wasnt|nothing)\b[a-z ]{0,18}\bin\b/;
+/** The second try went in after the first did not. */
+export const secondTryIn =
+  /\b(?:second|2nd|third|3rd|next|then|finally|eventually)\b.{0,30}\b(?:went|got it|slid|popped|its|is|it) (?:right |back )?in\b/;
+export const inNow =
+  /\b(?:its (?:back )?in|is (?:back )?in|went (?:back )?in|got it (?:back )?in|(?:put|pushed|slid) it (?:back )?in|all in|in now|done|did it|in and taped|taped|tube(?:s| is)? in|success|worked|got it|tapes on|made it in|went)\b|^(?:ok |okay |yes |yeah |yep )*(?:it is |its )?(?:back )?in$/;
+/** "Easily" and its kin, which a slip of "not" before them turns round. */
+export const plainlyEasy = /^(?:eas|smooth)/;
+export const stillTrying = /\b(?:not yet|hold on|in a (?:minute|sec)|still (?:trying|washing)|working on it)\b/;
+/** About the balloon's water, not the tube. */
+export const fillsWater = /\b(?:mls?|cc|water|balloon|syringe|flush|fill)/;
+/** How it went in, told beside something else. */
+export const tellsHow =
+  /\b(?:went|go|get|getting|got|put|push\w*|slid|forc\w*|insert\w*)\b.*\bin\b|\bputting it\b|\bpush(?:ed)? it\b|\bused (?:\w+ ){0,3}force\b|\b(?:it|tube) was (?:\w+ )?(?:hard|stiff|tight|difficult)\b|\bwasnt (?:that |so |very )?easy\b|\b(?:forced|had to push|(?:had|have) to (?:force|shove|press|really push))\b/;

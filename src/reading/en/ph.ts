@@ -1,0 +1,69 @@
+/** English around the number on a pH strip. */
+/** Between the two ends of a range, and what may stand before and after. */
+export const beforeJoin = '(?:ish ?)?';
+export const join =
+  ',? ?\\b(?:possibly|could be|might be|may be|but (?:could|might|may) be|or even|or maybe)\\b|,? ?\\bor\\b|\\bto\\b|\\band\\b|\\bmaybe\\b|-|/|~|\\bthrough\\b';
+export const afterJoin = '(?:maybe |a |like |about |the )?';
+export const above = '>=?|\\+|\\b(?:over|above|higher than|more than|greater than|at least|past)\\b';
+export const orAbove = '\\+|(?:or|and) (?:over|above|higher|more|up|greater)\\b|plus\\b';
+export const below =
+  '<=?|\\b(?:under|below|less than|lower than|at most|no more than|up to|almost|nearly|not quite|just under)\\b';
+export const orBelow = '(?:or|and) (?:under|below|lower|less|down)\\b';
+export const slightlyAbove =
+  '\\b(?:just|slightly|a (?:little|bit|tad|hair)(?: bit)?|little|bit) (?:over|above|more than|higher than|past)\\b';
+
+/** Numbers that belong to something else: amounts, times, counts, lengths, "out of 14", "not 5". */
+export const otherNumbers: readonly RegExp[] = [
+  /\b\d+(?:\.\d+)? ?(?:ml|mls|cc|ccs|oz|ounces?|kg|kgs|lbs?|pounds?|cm|inch\w*|minutes?|mins?|hours?|hrs?|seconds|secs|days?|weeks?|strips?|tries|try|times|am|pm|percent|%|fr|drops?|x)\b/g,
+  /\b\d{1,2}:\d{2}(?: ?[ap]m)?\b/g,
+  /\b\d{1,2} ?(?:o ?clock|st|nd|rd|th)\b/g,
+  /\b(?:temp|temperature|fever) (?:is |of |was )?\d+(?:\.\d+)?\b/g,
+  /\b[01] ?(?:-|to) ?14\b/g,
+  /\b(?:step|option|question|try|attempt) \d+\b/g,
+  /\b(?:out of|of|at) 14\b/g,
+  /\bat \d{1,2}(?= ?(?:$|[,.!]))/g,
+  /\b(?:not|isnt|wasnt|nto) (?:a )?\d+(?:\.\d+)?\b/g,
+];
+
+export const unsure =
+  /\b(?:not sure|unsure|cant (?:really )?tell|dont know|no idea|hard to (?:tell|say|read)|not certain|guess(?:ing)?)\b/;
+/** Doubt about the strip, the light, or what was dipped: no number counts beside it. */
+export const doubtful =
+  /\b(?:expired?|out of date|outdated|old (?:strips?|paper|pack|1s?)|(?:strips?|paper|pack|they|box|it) (?:is|are|s|was|were|look\w*|might be|may be|could be)? ?(?:really |very |quite |kind of |a bit )?(?:old|past|wet|damp|torn|dirty|ripped|faded|faint)|got wet|spit|saliva|drool|slobber|(?:flush|tap|rinse)\w* water|(?:light|lighting) is|bad light|(?:its |really |so |too )?dark in here|still (?:changing|turning|moving|drying|wet)|(?:keeps?|kept) changing|dropped (?:it|the strip)|(?:on|off|touched) the floor|dont trust|cant be right|seems? (?:off|wrong|weird|odd)|looks? (?:off|wrong|weird|odd)|did(?:nt| not) (?:do|dip) it right|colou?r ?blind|without (?:my )?glasses|wrong (?:side|strips?|paper|kind)|mixed with)\b/;
+export const unreadable =
+  /\b(?:cant (?:really )?(?:tell|read|see|make)|unreadable|illegible|hard to (?:tell|say|read)|not clear|unclear|not sure|dont know|no idea|blurry|didnt change|no change|doesnt (?:change|match)|between)\b/g;
+export const colours =
+  /\b(?:\w*(?:green|yellow|orange|red|blue|purple|brown|tan|pink|gr[ae]y)\w*|colou?r\w*|dark|light)\b/g;
+
+export const misread =
+  /\b(?:sorry|misread|mis read|read (?:it|that) wrong|lied|(?:might|could|may) have been|couldnt (?:really )?(?:see|tell|read)|wrong row|actually|mistake|wrong|meant|correction|should be|should have been|looked again|typo|oops|not \d)\b/;
+/** A reading looked at again, by whoever. */
+export const readAgain =
+  /\b(?:more like|(?:it|strip|he|she|wife|husband|mom|mum|dad) (?:now )?says|(?:checked|check)|looked|looking|look again|scratch that|changed|darker|lighter|closer to|turned)\b/;
+export const namesPh = /\bph\b/;
+/** A number of something else than a strip. */
+export const otherNumber =
+  /\d ?(?:kgs?|kilos?|lbs?|pounds?|mls?|cc|am|pm|weeks?|days?|months?|years?|hours?|hrs?|minutes?|mins?|oz|degrees|f|%)\b|\d:\d\d|\b(?:fill\w*|balloon|water|syringe|flush\w*|step)\b/;
+export const aboutStrip = /\b(?:ph|strip|strips|reading|misread|mis read|read|reads|paper)\b/;
+export const notThat =
+  /\b(?:not|instead of|rather than|isnt|wasnt|said|wrote|put|typed) (?:a )?(?:ph )?\d+(?:\.\d+)?\b/g;
+
+/** Words that open a range: a slip of one of them beside a number could hide that the reading is higher. */
+export const openWords: readonly string[] = [
+  'over',
+  'above',
+  'more',
+  'higher',
+  'greater',
+  'least',
+  'past',
+  'between',
+  'than',
+];
+export const openLookalikes: ReadonlySet<string> = new Set(
+  'ever very oven other mare move mode most pore core bore sore wore about abode hire higher lease last list pass paste part path pasta then thank that thin fast mast cast'.split(
+    ' ',
+  ),
+);
+/** What is left of "more than" and "at least" where their first word was not read. */
+export const comparing = /\b(?:than|least)\b|\bat \w{3,5} \d/;

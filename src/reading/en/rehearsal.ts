@@ -1,0 +1,22 @@
+/** English for a rehearsal: asked for, over, or denied. The text has no accents, apostrophes or marks. */
+
+const greeting = '(?:(?:hi|hello|hey|please|pls|ok|okay|so|good (?:morning|afternoon|evening)) )*';
+const doing = '(?:practi[cs](?:e|ing)|rehears(?:e|ing|al)|(?:practi[cs]e|dry|trial) run|fire drill|drill)';
+/** What may come up while practising is named as such: it is not said to have come. */
+const supposed =
+  '(?:(?: (?:for|when|in case|if|what to do|what we do|how to act|how it works))+(?: (?:the|her|his|my|our|a|kids|childs|daughters|sons)){0,2}(?: (?:g|gj|feeding))?(?: (?:tube|gtube|button))(?: (?:ever|should|would|were to))?(?: (?:comes?|falls?|pops?|gets? pulled) out)?)?';
+const when =
+  '(?: (?:please|pls|now|tonight|today|again|it|this|with you|with this|with the line|on here|thanks|thank you))*';
+
+/** The wish, as the whole text. */
+export const wish = new RegExp(
+  `^${greeting}(?:(?:can|could|may|shall|should) (?:we|i)|(?:we|i) (?:want|would like|need)|(?:wed|id) like|(?:we|i) wanna|lets|let us)(?: to)?(?: (?:just|please))*(?: (?:do|have|run|try|start))?(?: (?:a|another|the|some))?(?: quick)? ${doing}${supposed}${when}$|^${greeting}(?:start )?(?:a |the )?(?:practi[cs]e|rehearsal|practi[cs]e run|dry run)${when}$`,
+);
+/** It is over, as the whole text. */
+export const over =
+  /^(?:(?:ok|okay|please|pls|the|we|i|are|im|were|can|want to|lets|thanks|thank you) )*(?:practi[cs]e (?:is )?(?:over|done|finished)|(?:stop|finish|done with|done|finished|no more) (?:the |this |with )*(?:practi[cs]e|practi[cs]ing|rehearsal|rehearsing|drill))(?: (?:now|please|thanks|thank you))*$/;
+/** No rehearsal, or perhaps none. */
+export const real =
+  /\breal\b|\b(?:really|actually|truly|seriously)(?: \w+){0,4} (?:out|come|came|fell|fallen|pulled|happen\w*|need|hurt\w*|sick)\b|\b(?:out|happen\w*)(?: \w+){0,2} (?:really|actually|seriously)\b|\b(?:not|isnt|aint|wasnt|no|never|nor) (?:a |an |just |only |in |the |our |your |any |longer |more )*(?:practi[cs]\w*|rehears\w*|drill|test|training|exercise|jok\w+|pretend\w*|kidding)\b|\bemergenc(?:y|ies)\b(?! (?:kit|tube|bag|box))|\b(?:911|ambulance)\b|\b(?:just|right) now it\b/;
+/** Words for a rehearsal, whatever is said of it. */
+export const named = /\b(?:practi[cs]\w*|rehears\w*|drills?|pretend\w*)\b/;

@@ -1,0 +1,154 @@
+/** English for the danger and warning signs, sure and doubtful, and the words that take a sign back. */
+import type { SignWords } from '../signs.ts';
+
+const belly = '(?:belly|bellys|tummy|tummys|stomach|stomachs|abdomen|abdominal|abdomin|abdo|gut|tum)';
+const copula =
+  '(?: (?:is|s|feels?|felt|looks?|looked|seems?|getting|gotten|gone|got|has|become|becoming|so|real|really|very|super|big|huge|proper|all|all|kind|of|kinda|pretty|a|bit|little|as|like|and|just|more|quite|extremely|it|rock|sort|tight|blown|up|balloon|ball|puffed)){0,8}';
+const body =
+  '(?:lips?|face|skin|mouth|nose|fingers?|nails?|fingernails|hands?|feet|toes|cheeks?|color|colour|tongue|gums)';
+const who = '(?:she|shes|he|hes|baby|babys|they|theyre|kid|child|son|daughter|girl|boy|him|her)';
+
+export const signWords: readonly SignWords[] = [
+  {
+    sign: 'breathing',
+    sure: /\b(?:(?:sats?|spo2|o2|oxygen|saturations?) (?:is |are |at |of |now |reading |down to |dropped to |only )*(?:[1-8]\d|9[01])\b|(?:trouble|difficulty|difficult|problems?|struggl\w+|hard time|issues?|distress) (?:with )?(?:her |his |to |in )?breath\w*|hard (?:for (?:her|him) )?to breathe?|no breath(?:ing|e)?(?! (?:problems?|trouble|issues?|difficult\w*|concerns?))|(?:cant|cannot|couldnt|not|isnt|wont|doesnt|barely|hardly|stopped|stops|quit) (?:able to )?(?:really )?(?:breath\w*|breething|catch (?:her|his) breath)|breath\w* (?:is |isnt |seems? |looks? |sounds? |a |bit |little |really |very |so |too |not |kind of |kinda |all |like ){0,4}(?:hard|fast|heavy|heavily|funny|weird|bad|badly|noisy|rapid|rapidly|shallow|labou?red|strange|difficult|off|wrong|quick|quickly|slow|slowly|irregular|right|rough|raspy|trouble|difficulty|problems?|worse|well|normal|normally|good)|(?:short|shortness|out) of breath|heavy breathing|fast breathing|(?:rapid|shallow|labou?red|noisy) breath\w*|resp(?:iratory)? distress|(?:not|isnt|cant|doesnt|hardly|barely|wont) (?:get|getting)(?: any| enough)? air|(?:fight\w*|gulp\w*|hungry|starved) (?:for )?air|not enough air|out of puff|panting|(?:nasal|nostril\w*) flar\w+|recessions?|tracheal tug|sucking in (?:at )?(?:the |her |his )?(?:ribs|chest|neck)|stridor|blocked airway|gasp(?:s|ing)?|gurgling|wheez\w+|grunting|chok(?:es|ed|ing)|suffocating|apnea|retractions|breath\w*|breeth\w*|breth\w*|brething|airway)\b/g,
+  },
+  {
+    sign: 'colour',
+    sure: new RegExp(
+      `\\b(?:cyanosed|dusky|purplish|bluish|blueish|(?:${who}|${body}|tur\\w{1,6}|go(?:es|ing|ne)|went|looks?|looking|all|around)(?: (?:is|are|r|was|looks?|looking|look|turning|turned|going|gone|went|getting|all|so|really|very|a|bit|little|around|the|like|kind|of|kinda)){0,4} (?:blue|blu|bluish|blueish|grey|gray|greyish|grayish|purple|ashen|dusky)|(?:blue|blu|bluish|grey|gray|purple|dusky) (?:in the |around the |around (?:her|his) )?${body}|very pale|really pale|so pale|extremely pale|super pale|pale as|ghost(?:ly)? white|white (?:as|like) (?:a )?(?:sheet|ghost|paper|chalk|snow|wall)|(?<!^)no colou?r|lost (?:her |his )?colou?r|cyanotic|cyanosis|mottled|blue spell)\\b|^(?:yes )?(?:blue|blu|grey|gray|bluish)$`,
+      'g',
+    ),
+    near: /\b(?:pale|bad colou?r|off colou?r|a little white)\b|^no colou?r\b/g,
+  },
+  {
+    sign: 'limp',
+    sure: /\b(?:limp|floppy|(?:whole|entire) body (?:is |was |keeps )?(?:jerk|shak|twitch|stiff)\w*|(?:shaking|jerking|twitching|shaky) (?:all over|uncontrollabl\w+|nonstop|non stop)|unresponsive|uncon[cs]\w{1,4}ous|not conscious|lost consciousness|(?:un|not )rous(?:e)?able|no pulse|(?:shes|hes|she is|he is|baby is|looks) (?:dead|dying)|(?:(?:shes|hes|she|he|baby|is|was|been|started|keeps|kept) fitting(?! (?:in|into|the|it|well|snug\w*|right|fine|ok|okay|tight\w*)))|lifeless|letharg\w*|(?:wont|cant|not|isnt|doesnt|hard to|difficult to|trouble|unable to|impossible to|barely|cant get (?:her|him) to|cant get (?:her|him)) (?:really |to )?(?:open (?:her|his) eyes|wake|waking|wakes|be woken|arouse|rouse|respond|responding|move|moving|react|reacting)(?: (?:her|him))?(?: up)?|(?:passed|passing|blacked) out|faint(?:ed|ing)|collapsed|seizing|convuls\w+|(?:having|having a|had a|has a|have a|a|is having|in a|another) (?:big |bad |long )?(?:seizures?|fit)|rag ?doll|no response|(?:cant|couldnt) (?:rouse|wake)|non ?responsive|out cold|(?:hardly|barely) (?:opens?|opening) (?:her |his )?eyes|(?:wont|doesnt|not|isnt|cant) open(?:ing)? (?:her|his) eyes|eyes (?:are |is |have |just )?roll\w*)\b|^(?:yes )?(?:seizures?|fitting)$/g,
+    near: /\b(?:(?:very|so|really|too|this|super|extra|more) sleepy|sleepier|drowsy|(?:she|he|shes|hes|so|really|bit|totally|completely|looks|seems|acting|kind of|kinda) (?:is |so |really |a bit |totally )?out of it|groggy|seizures?|twitching|jerking|shaking|shaky|listless|very weak|really weak|dazed|sluggish|not (?:acting )?(?:her|him) ?self|not (?:very )?alert)\b/g,
+  },
+  {
+    sign: 'bleeding',
+    sure: /\b(?:(?:wont|not|doesnt|hasnt|cant (?:get it to )?) ?(?:stop(?:ped|ping)?|quit) (?:the )?bleed\w*|(?:bleed\w*|blood) (?:\w+ ){0,2}(?:wont|doesnt|hasnt|not|isnt|cant) (?:\w+ )?(?:stop|stopped|stopping)|(?:keeps?|still|constantly|actively) bleed\w*|bleed\w*|bled|hemorrhag\w*|haemorrhag\w*|gush\w*|(?:a lot|lots|alot|so much|too much|tons?|pool|puddle|full|loads|covered in|soaked (?:in|with)|pouring|spurting|squirting|heavy|losing) (?:of )?(?:the )?blood|blood (?:blood )*(?:is )?(?:everywhere|all over|pouring|gushing|spurting|squirting|soaking|keeps|dripping|running|flowing|streaming)|soak\w* (?:the |a |through |thru )?(?:\w+ ){0,2}(?:cloth|towel|gauze|shirt|rag|diaper|blanket|sheet|onesie|pad)\w* (?:with|in) blood)\b/g,
+    near: /\b(?:ooz(?:e|es|ing)|stopped bleeding|bleeding (?:has |is |seems to (?:have )?)?(?:stop\w*|slow\w*))\b/g,
+  },
+  {
+    sign: 'fresh-blood',
+    sure: /\b(?:blood|bloody|bloodied)\b/g,
+    near: /\b(?:spotting|pink(?:ish)?(?: ?-?tinged?)? (?:on|in|from|around|fluid|gauze|stuff|liquid|drainage|spots?|discharge|tinged?|streaks?|stain|tint|color|colour|milk|foam)|(?:some|little|bit of|of|tiny|see) pink|pink(?:ish)? tinged?|coffee grounds?|reddish|red stuff|red fluid|red liquid)\b/g,
+  },
+  {
+    sign: 'hard-belly',
+    sure: new RegExp(
+      `\\b(?:${belly}${copula} (?:hard|rock|rigid|swollen|swelling|swelled|drum|distended|tense|stiff|board|stone)(?! (?:to|time))|(?:hard|rigid|swollen|distended|rock hard|stiff)(?: and (?:swollen|hard|tight))? ${belly}|${belly} swelling|${belly} distension)\\b`,
+      'g',
+    ),
+  },
+  {
+    sign: 'tight-belly',
+    sure: new RegExp(
+      `\\b(?:${belly}${copula} (?:(?:to |does |do )?(?:look|looks|looking|seem|seems|feel|feels) )?(?:tight(?! (?:like|as) a)|tighter|big|bigger|bloated|bloating|blown up|blowing up|blew up|ballooned|swelling|swelled|swells|growing|firm|firmer|larger|full|puffy|puffed)|(?:tight|tighter|bigger|bloated|firm) ${belly}|bloated|bloating)\\b`,
+      'g',
+    ),
+  },
+  {
+    sign: 'severe-pain',
+    sure: /\b(?:scream(?:s|ing)?|(?:[7-9]|10) ?(?:\/|out of) ?10|shriek\w*|(?:severe|terrible|horrible|awful|extreme|intense|strong|horrid|unbearable|excruciating|worst|serious|huge) (?:\w+ )?pain|(?:a lot|lots|alot|so much|too much|tons?) (?:of )?pain|(?:really|very|so|real) bad pain|bad pain|pain (?:is )?(?:really |very |so |getting )?(?:bad|severe|terrible|awful|unbearable)|hurt(?:s|ing)?(?: (?:her|him|me))? (?:(?:so|really|very) )+(?:bad|badly|much)|hurt(?:s|ing)?(?: (?:her|him))? (?:bad|badly|a lot)|agony|inconsolable|writh\w+|unconsolable|doubled over)\b/g,
+    near: /\b(?:(?:cry(?:ing)?|cries) (?:a lot|so much|so hard|nonstop|non stop|constantly|hysterically|in pain|uncontrollabl[ey])|(?:wont|cant|not|doesnt|hasnt) stop(?:ped|ping)? crying|in (?:some )?pain and crying|curled up|wailing|screamed)\b/g,
+  },
+  {
+    sign: 'vomit',
+    sure: /\b(?:(?:chuck\w*|throw\w*|bring\w*) (?:it |everything |all )*up (?:and |again|over|non|a lot|everything)|chucking up|upchuck\w*|spewing|hurling|(?:sick|heaving|spew\w*) (?:over and over|again and again|a lot|constantly|non ?stop|repeatedly|every \w+ min\w*)|(?:keeps?|kept|still|wont stop) (?:on )?(?:being sick|chucking|spewing|heaving|retching)|sick (?:\w+ ){0,4}green|green (?:\w+ ){0,3}sick|(?:brought|bringing|brings|coughed|coughing|spat|spit) (?:it |some |something |stuff )*up (?:\w+ ){0,4}(?:green\w*|bile|yellow\w*)|green (?:vomit\w*|puke\w*|throw ?up|barf\w*|stuff coming up|spit ?up|bile)|(?:vomit\w*|puk\w*|thr(?:ow|ew|owing|own) ?(?:it )?up|barf\w*|spit(?:ting)? up)(?: \w+){0,2} (?:green|bile|greenish)|(?:vomit\w*|puk\w*|thr(?:ow|ew|owing|own) up|barf\w*)(?: \w+){0,5} (?:over and over|again and again|a lot|nonstop|non stop|repeatedly|constantly|everything|twice|\d+ times|\d+x|many times|several times|all night|all day|since|couple times|few times|multiple times|again|blood)|(?:keeps?|kept|wont stop|cant stop|constantly|still|repeated(?:ly)?|been|non ?stop|continuous(?:ly)?) (?:on )?(?:vomit\w*|puk\w*|throwing up|barf\w*|getting sick)|vomiting|puking|throwing up|barfing|bilious|projectile)\b/g,
+    near: /\b(?:(?:been|being|was|is being) sick|spew(?:s|ed)?|chuck(?:s|ed) up|vomit(?:s|ed)?|puked?|threw up|throws? up|thrown up|barfed|gagg\w+|retch\w*|heav(?:es|ing)|dry heav\w+|spit(?:ting)? up|nause\w+|queasy)\b/g,
+  },
+  {
+    sign: 'fever',
+    sure: /\b(?:fevers?|feverish|febrile|pyrexi\w+|burning (?:up|hot)|high temp(?:erature)?|(?:has|have|running|got|with|spiked|spiking) a (?:high )?temp(?:erature)?|temp(?:erature)? (?:is )?(?:up|high|elevated|spiking))\b/g,
+    near: /\b(?:(?:feels?|seems?|is|shes|hes|bit|little|very|really|so|kinda|feeling|felt|too|skin|forehead|super) (?:hot|warm)|warm to (?:the )?touch|hot to (?:the )?touch|chills|shivering|sweat(?:y|ing))\b|^(?:yes )?(?:hot|warm)$/g,
+  },
+  {
+    sign: 'pain',
+    sure: /\b(?:(?:cries|crying|cried|whines|flinch\w*) (?:when|whenever|every time|if) (?:i|we|you) (?:touch|press|move|push)\w*|pain|pains|painful|hurts?|hurting|sore|aching|aches?|ouch|tender|cramp\w*|winc\w+)\b/g,
+    near: /\b(?:uncomfortable|discomfort|whimper\w*|grimac\w+)\b/g,
+  },
+  {
+    sign: 'leak',
+    sure: /\b(?:leak(?:s|y|ed|in|ing|age)?|(?:dribbl\w*|spurt\w*|weep\w*) (?:out|around|from)|seep\w*|ooz\w+ (?:out )?(?:a?round|from)|drip\w* (?:out )?(?:a?round|from|at)|(?:came|come|comes|coming|running|ran) (?:back )?out (?:a?round|beside|next to|along)|(?:coming|comes|dripping|drips|running) out around)\b/g,
+  },
+];
+
+/** Words that make any sign small, so that it is asked about. */
+export const small =
+  /\b(?:dried|dry|crusty|crusted|old|brown(?:ish)?|(?:a )?(?:smidge|tad)(?: of)?|(?:a )?(?:few|couple(?: of)?) (?:drops|spots|specks)(?: of)?|a (?:tiny|little|wee|small|slight)(?: (?:bit|little|amount|drop|spot|smear|trace))?(?: of)?|(?:tiny|little|small) (?:bit|amount|drop|drops|spot|spots|smear)(?: of)?|a bit(?: of)?|bit of|(?:tiny|little|small) (?=blood|bleed)|(?:a )?(?:drop|drops|spot|spots|speck|smear|streak|dot|trace|hint|tinge|touch(?=s? of)|dab)s? (?:of )?|slight(?:ly)?|mild(?:ly)?|minor|not much|barely any|hardly any|some tiny)\b/;
+
+/** A negation reaches forward over words that only lead up to the sign. */
+export const negator =
+  /\b(?:no(?! (?:she|shes|he|hes|they|theyre|we|i|im|it|its|baby|my|her|his)\b)|not|isnt|arent|wasnt|hasnt|havent|hadnt|doesnt|dont|didnt|without|never|none|neither|nor|nil|zero|0|denies|free of|no longer|not any)\b(?! (?:only|just|sure|certain))/g;
+
+/** A word that may stand between a negation and its sign without ending its reach. */
+export const reach =
+  /^(?:a|an|any|anymore|more|other|real|really|new|signs?|of|big|fresh|visible|obvious|seem\w*|to|be|have|has|having|had|in|look\w*|see|seeing|feel\w*|running|actual|actually|severe|green|trouble|with|much|or|very|that|so|red|at|all|noticeable|active|actively|getting|got|turning|going|bad|extra|sudden|evidence|single|drop|either|yet|currently|from|the|tube|hole|stoma|site|anything|like|her|his|hard|been|acting|too|problems?|probs?|concerns?|worries|difficult\w*|issues?|distress|blue|blu|grey|gray|pale|purple|hot|warm|appear\w*|respiratory|high|low|grade|crazy)$/;
+
+/** "Fever? no" asks and denies in one. */
+export const askedAndDenied = /\?+ ?(?=(?:no|none|nope)\b(?! \w))/g;
+
+/** Not knowing about the sign. */
+export const unsureOfSign =
+  /\b(?:(?:not sure|unsure|dont know|cant tell|no idea|hard to tell)(?! (?:what|why|whats|how|where|who|when))|wondering|worried (?:about|that))\b/;
+
+/** A fear, a rule asked about, or a question: not something that is there. */
+export const supposed =
+  /\b(?:what if|in case|if (?:she|he|there|it|they|i|we)|should (?:i|we|she|he|there)|will (?:she|he|it|there|this)|would (?:she|he|it|there|that)|could (?:she|he|it|there|this)|can (?:she|he|it|this) (?:get|cause|start)|watch(?:ing)? (?:for|out)|look(?:ing)? (?:for|out for)|how (?:do|would|can|will) i|does (?:she|he|it) (?:have|need)|is (?:she|he) going to|supposed to|is it normal|afraid (?:of|she|he)|scared (?:of|she will|he will)|might (?:get|start|be)|to prevent|risk of|avoid|what (?:counts|does|do(?! (?:i|we) do\b)|is|are|would)|whats (?:a|an|the|hard)|^is an? |how (?:much|do|will|would)|is that|meaning of|what if)\b|^(?:define|explain|describe)\b/;
+
+/** Trouble breathing that has not begun: "what if she stops breathing". Told of as there, again or lasting, it is no fear. */
+export const feared =
+  /\b(?:what if|if|in case|(?:scared|afraid)(?: that)?) (?:she|he|they|it|(?:the |my )?(?:baby|son|daughter|child)) (?:ever |suddenly |just )?(?:(?:starts?|begins?) (?:to )?|stops? |quits? )?(?:breathing|chok(?:e|es|ing)|gasping)\b(?! (?:again|for|like|every|all|so|hard|fast|bad\w*|when|now|right now|and (?:she|he) is)\b)/g;
+
+/** Said of another time. */
+export const past =
+  /\b(?:last (?:week|month|year|night|time|summer|winter|spring|fall)|yesterday|(?:days?|weeks?|months?|years?|hours?) ago|in the past|history of|used to|when (?:she|he) was (?:born|little|a baby|younger|in)|(?:in|during|after|at) (?:the |her |his )?(?:surgery|birth|hospital|nicu)|earlier|(?<!than |\b(?:didnt|hadnt|wasnt|never|not) (?:\w+ )?)before(?! (?:and|it))|once when|when (?:she|he) was a? ?(?:newborn|baby|infant|preemie)|previously|prone to|in (?:january|february|march|april|may|june|july|august|september|october|november|december)|not today|always (?:is|are|has|was|does|been|looks?|a bit)|normal for (?:her|him)|sometimes|always has|usually|disorder|(?:for|with) (?:her|his) seizures)\b/;
+
+/** "Since yesterday" goes on. */
+export const sinceThen = /\bsince (?:yesterday|last night|this (?:morning|afternoon|evening)|earlier)\b/g;
+
+/** Said to be over, in the same statement or a later one of the sentence. */
+export const over =
+  /\b(?:(?<!(?:not|nt) (?:\w+ )?|\b(?:i|we) )stopped(?! (?:half|the feed|feeding|because|it))|always (?:is|has|was|does)|not any ?more|anymore|(?:but|and|just) not (?:now|today)|no longer|went away|gone(?= ?(?:now|away|and|but|so|$))|(?:is|are|now|seems|all|feels) better|(?:calm|calmed down|fine|ok|okay|better|good) now|was (?:bleeding|screaming|crying|pale)|settled|resolved|under control|slowed)\b/;
+
+/** What comes back through the tube, looked at only while that is asked. */
+export const redContents = /\b(?:red|reddish|bloody|crimson)\b(?! ?(?:cap|clamp|port|line|tube|mark))/;
+
+/** Said of someone or something else. */
+export const other =
+  /\b(?:my (?:other|older|younger|finger|hand|head|heart|stomach|back)|i (?:have|had|feel) (?:a |so |like )?|im (?:so |a little )?(?:bleeding|sick|hot|pale|dizzy|nauseous))\b/;
+
+/** Said of another person altogether: not heard at all, but for breathing. */
+export const otherPerson =
+  /\b(?:(?:my|his|her|our) (?:other (?:son|daughter|kid|child)|older \w+|younger \w+|sister|brother|twin|mom|dad|mother|father|husband|wife|grandma|grandpa|cousin|dog|cat)s?|sibling|the dog|the cat)\b/;
+
+/** Words that only look like signs. */
+export const lookalikes: readonly RegExp[] = [
+  /\bmy (?:own )?(?:hands?|fingers?|thumbs?|knuckles?)(?: is| are| was| were| still)* (?:bleeding|bled|hurts?|sore)\b/g,
+  /\bairways? (?:is |are |all |looks |looking )*(?:clear|open|patent|good|fine|ok|okay)\b/g,
+  /\bfloppy ear\w*|\bim (?:just )?trying to breathe\b|\blike (?:a |an |the )?(?:\w+ )?(?:spit ?up|vomit|puke|throw ?up)\b/g,
+  /\bpale (?:yellow|green|brown|tan|beige|milky)\w*/g,
+  /\bbloody (?:thing|tube|hell|balloon|strips?|kit|phone|stupid|well|awful|nightmare|useless|tape|syringe|thingy)\b/g,
+  /\b(?:tube|balloon|button|strip|bag|tape|it)(?: (?:is|looks|went|feels|all|a bit)){0,3} (?:limp|floppy)\b/g,
+  /\b(?:tube|button|balloon|tape|plunger|syringe)(?: (?:is|are|stays?|now|still))* (?:not|isnt|doesnt|wont) (?:mov\w+|budg\w+)\b/g,
+  /\b(?:deep|big) breaths?\b|\bbreath(?:e|es|ed|ing)? (?:in|out)\b|\b(?:my|hold|holding|held|catch my|save your) breath\b|\bbreath(?:e|es|ing) (?:\w+ )?(?:treatment|machine)\b|\bbreather\b/g,
+  /(?<!\b(?:not|dont|isnt|arent|doesnt|cant|wont|aint|hardly|barely|never)(?: \w+)? ?)\bbreath(?:e|es|ing) (?:is |looks |seems |sounds |just |perfectly |totally |really |pretty |all |very |and \w+ )*(?:fine|ok|okay|normal|normally|good|great|well|easy|easily|perfect|alright|comfortably|regular|regularly|calmly|on (?:her|his) own)\b(?! ?not)/g,
+  /\bblood (?:pressure|test|tests|work|draw|sugar|type|thinner|thinners|oxygen)\b|\bcold blooded\b/g,
+  /\b(?:heart|seizure|epilepsy|seizures|fever|pain|nausea) (?:med|meds|medicine|medicines|medication|medications|drug|drugs|pill|pills|dose|reducer|relief|control|plan)\b/g,
+  /\b(?:med|meds|medicine|medication) for (?:her |his )?(?:seizures?|pain|fever|nausea)\b/g,
+  /\b(?:blue|grey|gray|green|purple|pale|white|pink|red) (?:cap|caps|clamp|port|ports|tube|button|strip|strips|valve|balloon|syringe|box|bag|paper|plug|line|kit|gauze|shirt|blanket|cloth|towel|tip|end|top|lid|color|colour|one|tape|ring)\b/g,
+  /\b(?:cap|clamp|port|tube|button|strip|strips|valve|balloon|syringe|box|bag|paper|plug|kit|tip|end|lid|tape|ring|it)(?: (?:is|was|turned|turns|went|goes|looks|its|that|which|says|a|all)){1,3} (?:bright |light |dark |pale |white |black |and )*(?:blue|grey|gray|purple|green|pale|pink|red)\b/g,
+  /\bpain in the (?:butt|ass|neck)\b|\bpain ?(?:killer|killers|free)\b|\bpainless(?:ly)?\b|\bhot (?:water|line|mess)\b|\bwarm (?:water|cloth|washcloth|compress|room|bath|blanket)\b|\bsweatshirt\b|\bhurt her(?:self)? to\b/g,
+  /\b(?:will|would|does|did|do|can|could|going to|dont want to|didnt want to|want to|afraid to|scared to|might) (?:it |this |that |i |to )?hurt(?: (?:her|him|anything|it))?\b|\bdoes it hurt\b|\bwithout hurting\b/g,
+  /\b(?:i|im|we|were|mom|dad)(?: am| are| was| were| just| nearly| almost| about| literally)* (?:screaming|shaking|crying|fainting|fainted|gagging|sweating|passing out|passed out)\b|\bfreaking out\b|\bscream at\b/g,
+];
+/** A list: its negation reaches all of it. */
+export const listed = / (?:or|nor) /;
+/** Where a statement inside a sentence ends. */
+export const statementEnd =
+  /\||\b(?:but|just|except|however|although|though|only|then)\b|(?<!\b(?:over|again) )\band\b(?! (?:\w+ )?(?:hard|stiff|swollen|tight|rigid|distended|tense|bloated|bigger|firm)\b)/;
+/** "Fever: no". */
+export const deniedAfter = /^ ?(?:[:=-] ?)?(?:no|none|nope)$/;

@@ -1,0 +1,63 @@
+/** English for how firmly a length of time was said, and for what a moment or a date belongs to. */
+/** Between the counts of one span: "2 or 3 weeks", and after its unit: "an hour or 2". */
+export const spanJoin = '-|to|or|and|\\bmaybe\\b';
+export const spanTail = 'or|to|-';
+/** Between the parts of one span: "2 years and 3 months". */
+export const spanAnd = /^,? ?(?:and )?$/;
+/** What "a couple", "a few" and "several" can mean, low to high (common practice, no source). */
+export const vague: Readonly<Record<string, readonly [number, number]>> = {
+  couple: [2, 2],
+  few: [2, 4],
+  several: [3, 8],
+};
+/** After a span: it lies in the past. */
+export const ago = /^ ago/;
+
+export const atLeastBefore =
+  /(?:>|\b(?:over|more than|at least|longer than|greater than|well over|a little over|just over|past))(?: (?:a|about|the))?\s*$/;
+export const atLeastAfter =
+  /^ ?(?:\+|plus\b|or more\b|or so more\b|or longer\b|and (?:a bit|change|some)\b|at least\b)/;
+export const lessBefore =
+  /(?:<|\b(?:under|less than|within|not even|no more than|within the last))(?: (?:a|the|about))?\s*$/;
+export const roughBefore =
+  /\b(?:about|around|roughly|approx\w*|like|maybe|probably|almost|nearly|close to|somewhere|i think|think|guess|just under|not quite|say|abt|ish|bout|perhaps|or so|going on|goin on|nigh on|coming up (?:on|to)|getting on for|it was|circa)(?: (?:its|it was|been|just|like|a|about|around|maybe|it|has))*\s*$/;
+export const roughAfter =
+  /^ ?(?:ish\b|or so\b|give or take|roughly|maybe|i think|i guess|approx|or thereabouts|probably|more or less|about\b|on (?:mon|tues|wednes|thurs|fri|satur|sun)day)/;
+export const roughAnywhere = /\b(?:not sure|dont know|not exactly|cant remember|roughly|approximately|guess|i think)\b/;
+
+/** A child's age, not a time ago. */
+export const age =
+  /\b(?:(?:shes|hes|is|my|a|our|the|aged?|baby|turned|turning|almost|nearly|about|only|just) )*(\d+(?:\.\d+)?|couple|few)(?: ?(?:-|to|or) ?(\d+))?[ -]?(years?|yrs?|yr|y|months?|mos?|mths?|m|weeks?|wks?|w|days?|d)?(?: |-)?(?:old|yo|y\/o|(?<!m)o(?! ?clock))\b/g;
+
+export const outWords =
+  /\b(?:out|fell|fallen|falling|popped|pulled|pulling|yanked|ripped|tore|dislodged|lost (?:it|her|his|the|its)|last saw|last seen|saw it|was in|came off|slipped|expelled|missing|happened)\b/;
+export const seenWords =
+  /\b(?:saw|(?<!\bever )seen|it was (?:still )?(?:fine|ok|okay|there|good)|was (?:still )?in|still in|checked|there at|had it|noticed it in|looked at it)\b/;
+export const foundWords =
+  /\b(?:found|(?<!\bago when (?:he|she|they) )woke|wake up|noticed (?:it )?(?:was |its )?(?:out|gone|missing)|discovered|realized|realised|came home|walked in|(?:rang|called|phoned|texted|messaged|told) (?:me|us))\b/;
+/** A time at which something is due, and where what is said of it ends. */
+export const dueEnd = /[;!?]|[.,](?!\d)|\bbut\b|\bso\b/;
+export const dueTime = /\b(?:due|meds?|medicines?|medication|dose|doses|pills?|insulin)\b/;
+export const quarterMonths = '3 months';
+export const quarterYear = /\b(?:a )?quarter of (?:a|the|1) year\b/;
+/** The child was placed with a family, not the tube. */
+export const childPlaced = /\bplaced (?:with|in) (?:us|me|our|my|foster|care)\b.*$/;
+/** Firm enough to take a date from where no date was asked for. */
+export const placedFirmly =
+  /\b(?:placed|placement|put in|inserted|surgery|operation|(?:got|gotten) (?:it|her|his|the|a) (?:first )?(?:g|gj|tube|button|peg|feeding)\w*|(?:had|has had|shes had|hes had|have had|weve had) (?:it|the|her|his|a|this) ?(?:g|gj|tube|button|peg|feeding)?\w* (?:for|since)|first (?:tube|1|one|button|placed|got)|original|originally|installed)\b/;
+export const placedWords =
+  /\b(?:placed|place|placement|put in|inserted|surgery|operation|got (?:it|her|his|the|a)|gotten|had (?:it|the|her|his|a|one|this)|has had|shes had|hes had|have had|weve had|since|first|original|originally|procedure|peg|installed|done|tract|stoma|op|for)\b/;
+export const firstWords =
+  /\b(?:first|original|originally|initial|initially|surgery|operation|very|started|tract|stoma|surgically)\b/;
+export const changeWords =
+  /\b(?:chang(?:e|ed|ing)|replac(?:e|ed|ement|ing)|new (?:one|tube|button)|swap(?:ped)?|switched|2nd|3rd|third|this (?:one|tube|button)|current|latest|last (?:one|tube|button)|second|newest|upsized|exchang\w+)\b/;
+export const fedWords = /\b(?:fed|feed|feeding|ate|eaten|bottle|meds?|medicine|formula|dose|meal|milk|drank)\b/;
+/** "When she was three months": a time only a birth date could place. */
+export const byAge =
+  /\b(?:she|he|they|baby) (?:was|were) (?:only |just |about |around |like |maybe |almost |barely )?\d+(?:\.\d+)? (?:and a half )?(?:months?|weeks?|days?|years?|mos?|wks?|yrs?)\b(?! (?:ago|back))(?: (?:and )?\d+ (?:months?|weeks?|days?))?(?: old| post ?op(?: last \w+day)?)?|\bwhen (?:she|he|they|the baby|my \w+|it) (?:was|were)(?: (?!,)[a-z0-9.]+){0,6}|\b(?:at|since) (?:her |his )?birth\b|\bas a (?:newborn|baby|preemie|infant)\b|\bat (?:about |around )?\d+(?:\.\d+)? (?:months?|weeks?|days?|years?|mos?)\b(?! ago)(?: old)?|\bsince (?:she|he) was(?: [a-z0-9.]+){0,4}|\bin (?:the )?nicu\b/g;
+export const unknown =
+  /\b(?:not sure|unsure|dont know|dont remember|cant remember|no idea|no clue|unknown|forgot|not certain|uncertain|couldnt (?:say|tell)|cant say|who knows|god knows|lord knows|beats me|havent (?:a|the) (?:clue|foggiest|idea)|(?:mum|mom|dad|wife|husband|she|he) (?:would|will|might) know|hard to say|didnt see|never saw|wasnt (?:there|home)|asleep|sleeping|overnight|during the night|in (?:the|her|his) (?:night|sleep))\b/;
+/** "In ten minutes" is to come. */
+export const coming = /\b(?:in|next)(?: about)?\s*$/;
+/** At the facts on file, words that say that a date told is the placing's. */
+export const aboutPlacing = /\b(?:date|placed|put in|tube|first|surgery|it was|operation)\b/;

@@ -1,0 +1,27 @@
+/** English for facts told unasked: ages, births, allergies, and what is not at hand. */
+import type { TimeUnit } from '../durations.ts';
+
+/** An age: the count and its unit. A number of months after "she is" without "old" counts only at the end of a statement. */
+export const age =
+  /\b(\d+(?:\.\d+)?)[ -]?(years?|yrs?|yr|y|months?|mos?|mths?|m|weeks?|wks?|w|days?|d)[ -]?(?:old|olds|(?<!m)o|\/o)\b|\b(?:shes|hes) (\d+) (years|months|weeks)(?= ?[,.!]| ?$)/g;
+export const ageUnits: readonly { readonly unit: TimeUnit; readonly form: RegExp }[] = [
+  { unit: 'year', form: /^y/ },
+  { unit: 'month', form: /^m/ },
+  { unit: 'week', form: /^w/ },
+  { unit: 'day', form: /^d/ },
+];
+/** An age at another time, or of something else. */
+export const notAge =
+  /\b(?:when (?:she|he) was|at|tube is|button is|tube|since (?:she|he) was|was|from|is a|kit is|strips are)(?: (?:about|around|only|just|almost|like|a))*\s*$/;
+export const born =
+  /\b(?:born|birthday|birth date|birthdate|dob|date of birth)(?: (?:is|on|in|was|:))*:? ?([a-z0-9 ,/.-]{4,24})/;
+export const latexAllergy =
+  /\b(?:latex (?:allergy|allergic|sensitiv\w+|reaction)|allerg\w+ to (?:\w+ )?latex|latex allerg\w+|cant (?:have|use) latex|spina bifida and latex)\b/;
+export const noLatexAllergy =
+  /\b(?:no|not|isnt|without|doesnt have(?: a)?|dont have(?: a)?|no known|never had(?: a)?) (?:\w+ )?(?:latex allerg\w+|allerg\w+ to (?:\w+ )?latex|latex)\b/;
+export const noKit =
+  /\b(?:no|dont have (?:a|the|any|our|an)|havent got (?:a|the)|without (?:a|the)|cant find (?:a|the|our)|lost (?:the|our)|never (?:got|given|had) (?:a|an)) (?:emergency )?kit\b|\bkit (?:is )?(?:not|isnt) (?:available|here|with us|with me|at home)\b/;
+export const noStrips =
+  /\b(?:no|dont have (?:any|the)|havent got|cant find (?:the|any)|out of|ran out of|lost the) (?:ph )?strips\b/;
+export const haveKit =
+  /^(?:(?:yes|and|we|i|do|also|ok|but) )*(?:have|got|weve got|ive got|has) (?:(?:the|a|an|our|my|her|his) )?(?:emergency )?kit(?: (?:here|ready|too|with (?:me|us)|at home))*$|(?<!\b(?:do|if|should|when|wish|once) )\b(?:we|i) (?:have|got) (?:the|our|an?) (?:emergency )?kit(?: (?:here|ready|too|with (?:me|us)|at home))*$/;

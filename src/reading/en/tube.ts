@@ -1,0 +1,77 @@
+/** English for the tube: its kind, its state, and how it went in. Generic words only, no makers' names. */
+
+/** Kinds by name, tried in this order; what one has read the next no longer sees. */
+export const gj =
+  /\b(?:gee jay|g slash j|g ?[-/]? ?j(?: ?-?tubes?)?|gj ?tubes?|gjtubes?|g and j|gastro ?-?jejun\w*|gastrojej\w*|transgastric|peg ?-?j|g to j|combo(?: tube)?|combination tube)\b/g;
+export const jFirm = /\b(?:j ?-?tubes?|jtubes?|jejunostomy|j ?-?pej|pej|surgical j)\b/g;
+export const j = /\b(?:j ?-?tubes?|jtubes?|jej\w*|j ?-?pej|pej|surgical j)\b|(?<![-/] ?)\bj\b/g;
+export const noseFirm =
+  /\b(?:n ?-?[gjd] ?-?tubes?|n[gj]s?(?: tube)?|ngtube|nose ?-?tube|nasal tube|naso\w+|(?:in|through|out of|from|down) (?:her|his|the) nose)\b/g;
+export const nose =
+  /\b(?:n ?-?[gjd] ?-?tubes?|n[gjd]s?(?: tube)?|ngtube|nose ?-?tube|nasal(?: tube)?|naso\w*|(?:in|through|down|up|from|out of) (?:her|his|the) nose|nose)\b/g;
+export const gFirm =
+  /\b(?:g ?-?tubes?|gtubes?|gtub|gt|gastrostomy|gastric tube|pegs?(?: tube)?|g ?-?buttons?|gastrostomy buttons?|(?<=\b(?:its|was|just) (?:just )?(?:a |the )?)g|(?<=(?:^|[,.;] ?)(?:a )?)g(?= ?(?:[,.;]|$)))\b/g;
+export const g =
+  /\b(?:g ?-?tubes?|gtubes?|gtub|gt|gastrostomy|gastric(?: tube)?|peg(?: tube)?|gastro(?: ?-?tube)?|stomach tube|g ?-?buttons?|gee tube|(?:only|just) (?:goes |going )?(?:in|into|to) (?:the |her |his )?stomach)\b|(?<!\d ?)\bg\b/g;
+
+/** Words for a tube of either kind: a G may be a button or have a balloon, and so may a GJ. */
+export const eitherKind =
+  /\b(?:buttons?|low ?-?profile|balloon tube|(?:belly|tummy) (?:tube|1|one)|(?:goes|going|1|one|in|into|to) (?:in |into |to )?(?:the |her |his )?stomach|stomach (?:1|one)|^(?:the )?stomach$)\b/;
+
+/** Half out in words firm enough to be believed unasked. */
+export const halfOutFirm =
+  /\b(?:half ?-?(?:way)? ?(?:out|in)|half of (?:it|its|the tube) (?:is )?(?:out|in)|(?:partly|partially|partway|part way) (?:still )?(?:out|in|pulled out)|(?:only |just )?part of (?:it|the tube) (?:came|is|has come|comes) out|(?:slid|slipped|came|come|pulled|popped|moved) out (?:a (?:little )?bit|a little|slightly|some)|hanging (?:out|by|half|partly)|still (?:partly|partially|half|halfway|part way|partway|a little bit) in|(?:not|isnt|wasnt|aint) (?:all the way|completely|fully|totally|quite) out|balloon (?:\w+ ){0,2}(?:poking|sticking|peeking|peeping) out|(?:came|come|comes|coming|pulled|slid|slipped|popped|fell) (?:out )?(?:partially|partly|part ?way|half ?way)(?: out)?|part of it(?:s| is)? still (?:in|inside))\b/g;
+export const halfOut =
+  /\b(?:half ?-?(?:way)? ?(?:out|in|of it)|half of (?:it|the tube) (?:is )?(?:out|in)|(?:partly|partially|partway|part way|mostly|almost|nearly|some of it is|a (?:little|bit)|kind of|sort of) (?:still )?(?:out|in|pulled out|hanging out)|(?:came|come|comes|coming|pulled|slid|slipped|popped|fell) (?:out )?(?:partially|partly|part ?way|half ?way)(?: out)?|(?:only |just )?part of (?:it|the tube) (?:came|is|has come|comes) out|(?:slid|slipped|came|come|pulled|popped|moved) out (?:a (?:little )?bit|a little|slightly|some)|hanging (?:out|by|half|partly|there|on|off|loose)|sticking (?:way |half |partly )?out|still (?:partly |partially |half |halfway |a (?:little|bit) |kind of |sort of |part way |partway |somewhat |a little bit )?in(?:side)?|not (?:all the way|completely|fully|totally|entirely) out|slipp(?:ed|ing) (?:out )?(?:a (?:little|bit)|part|half)|dangling|(?:tube|its|it|button) (?:is )?coming (?:out|loose)|halfway|out a (?:little|bit)|not (?:all the way|fully|completely)|part of it(?:s| is)? still (?:in|inside))\b/g;
+
+/** In a first text: a tube that is not out, or not all of it. */
+export const stillIn =
+  /\b(?:tube|button|it|its|balloon|tip)(?: is)? still (?:in|inside)\b(?! but (?:it )?(?:looks?|seems?|smells?|leak\w*|is (?:red|sore|leak\w*)))|\bonly the tip\b|\b(?:out|up) (?:about |by )?(?:an?|1|2|half an?) inch\w*\b|\bsticking out (?:further|farther|more|a lot)\b|\b(?:tube|button) is (?:coming|sticking|poking|hanging) out\b|\bput it back (?:in )?but\b/;
+/** A kind, or the state half out, taken back: "not a gj". */
+export const notThat =
+  /\b(?:(?:not|isnt|wasnt|never|aint) (?:like )?(?:had |been |was )?(?:a |an |the |her |his |really |just )*|no (?:a |an )?|before (?:that )?(?:it )?(?:was |had )?(?:just )?(?:an? |the )?)$/;
+/** Whatever it was before: "changed to a gj". */
+export const changedTo =
+  /\b(?:chang|switch|swapp|convert|upgrad)\w* (?:it |her |him |over |out )*(?:to|for|into) (?=.*\b(?:g|j|gj|g-j)\b)/;
+
+export const manyParts =
+  /\b(?:(?:2|3|4|two|three|several|multiple|many|lots of|more than (?:1|one)|a few|couple)(?: \w+)? ?(?:ports?|openings?|holes|places|ends|plugs|caps|spots|connectors?)|ports)\b/;
+export const onePart =
+  /\b(?:(?:1|one|single)(?: \w+)? ?(?:port|opening|hole|place|end|plug|cap|spot|connector))\b|^(?:just |only )?(?:1|one)$/;
+export const longInside =
+  /\b(?:(?:really |very |super |pretty |quite |so |has a |a )?long(?:er)?(?! (?:ago|time|as (?:my|a|her|his) (?:thumb|finger|pinky|little finger)))|intestines?|bowel|jejunum|foot long|goes (?:way )?down|feet|inches)\b/g;
+export const shortInside = /\b(?:short|shorter|stubby|(?:1|one|an) inch)\b/g;
+
+export const unsure =
+  /\b(?:not sure|unsure|dont know|dont remember|cant remember|no idea|no clue|maybe|i think|think|believe|guess|probably|might|possibly|not certain|pretty sure|fairly sure|almost sure|hopefully|havent (?:a|the) (?:clue|foggiest)|cant tell|unknown|which one|whats the difference|what is (?:a|that)|could be|who knows|how (?:do|can) i tell|hard to (?:say|tell))\b/;
+
+/** A device word that is none of the above, as in "it is a something tube". */
+export const deviceForm =
+  /^(?:(?:its|it is|was|it was|she has|he has|shes got|hes got|we have|they have|has|had|got|have|i think|think|called|the|a|an|her|his) )*(?:(?:a|an|the|called|kind|of|type|some|like) )*([a-z][a-z-]{2,})(?: ([a-z-]{3,}))?(?: (?:tube|button|device|catheter|thing|kind|type|model|brand|one))?$/;
+export const deviceNoun = /\b(?:\w+ (?:tube|button|device|catheter|model)|catheter|\w+tube)\b/;
+/** Words that stand before "tube" without naming a kind, or make up an answer that names no device. */
+export const noDevice =
+  /\b(?:feeding|feed|the|her|his|a|this|that|my|our|tube|tubes|stomach|belly|old|new|whole|normal|regular|same|yes|yeah|yep|no|nope|ok|okay|what|why|how|who|when|where|huh|help|please|thanks|thank|hello|hi|come|came|out|fell|it|one|is|hurry|scared|nurse|doctor|hospital|idk|sure|hard|easy|fine|good|bad|well|she|he|you|see|red|blue|white|yellow|green|clear|plastic|long|short|wait|sorry|and|but|crying|blood|mad|know|was|just)\b/;
+
+export const burst =
+  /\b(?:balloon\w*(?: (?!in\b)\w+){0,4} (?:pop\w*|burst\w*|ruptur\w*|perished|knackered|broke\w*|busted|bust|leak\w*|torn|tore|tear|hole|holes|ripped|rip|split|flat|deflat\w*|empty|gone|bad|blown|blew|damaged|cracked|wont (?:inflate|hold|fill|stay\w*)|doesnt (?:inflate|hold|fill|work)|failed|no good|not (?:good|ok|holding|inflating|working|whole|intact)|isnt (?:good|ok|holding|inflating|working|whole|intact))|(?:popped|burst|busted|broken|leaky|leaking|torn|ripped|flat|deflated|bad|hole in|holes in|blown|damaged|split|no) (?:the |its |her |his )?balloon|bubble (?:is )?(?:broke|broken|ripped|gone)|water (?:\w+ )?(?:comes|came|runs|pours|leaks) (?:straight |right |back )*out|(?:spray\w*|squirt\w*|shoots?|shot|spurt\w*) (?:straight |right |back )*out|burst|busted|popped|leaks?|leaking|(?:wont|doesnt) (?:inflate|hold (?:water|air)))\b/g;
+export const tubeLost =
+  /\b(?:threw|thrown|throw(?:ing)? it|toss(?:ed)?|trash|trashed|garbage|flushed|lost|cant find|couldnt find|missing|disappeared|chew(?:ed)?|ate it|dont have|havent got|dont got|didnt (?:keep|save|bring)|no longer have|left (?:it )?(?:at|in)|in pieces|cut|snapped|broke(?:n)? (?:in|off|apart|into)|piece (?:is |came |broke )?(?:missing|off)|pieces|hospital (?:has|kept|took)|not with (?:me|us)|balloon (?:is |has )?(?:came|come|fell|fallen|broke|ripped) off|dog (?:got|has|ate)|binned|chucked|(?:paramedics?|ambulance|nurse|doctor|they) (?:has|have|kept|took)|gone(?! (?:pop|flat|bust)))\b/g;
+/** Damage to more than the balloon: such a tube goes nowhere. */
+export const damaged = /\b(?:crack(?:ed)?|ripped|torn|tore|split|broken|broke|damaged|melted|bent|dirty inside)\b/g;
+/** Said not to be whole. */
+export const notWhole = /\b(?:not|isnt|no longer) (?:\w+ )?(?:whole|intact|complete|in 1 piece|in one piece)\b/;
+export const tubeWhole =
+  /\b(?:whole|intact|in one piece|1 piece|balloon (?:still )?(?:has|holds|is full of|full of)(?: \w+)? water|complete|undamaged|(?:balloon|tube|it|its|looks?|everything)(?: (?:is|looks?|seems?|still|all|the|and|tube|balloon)){0,4} (?:good|fine|ok|okay|great|perfect|inflated|full|inflates|holds|works|working|normal|alright)|good balloon|no (?:leaks?|holes?|tears?|damage|rips?)|(?:isnt|not|doesnt) (?:leak\w*|broken|torn|burst|popped|damaged)|nothing(?: is)? (?:broken|wrong|missing|torn))\b/g;
+/** What a tube said to be whole is. */
+export const fine = 'fine';
+export const tubeNamed = /\b(?:tube|button|balloon|it)\b/;
+export const balloonNamed = /\bballoon\b/;
+/** A loss, firm enough to be believed unasked. */
+export const toldLost =
+  /\b(?:(?:threw|thrown|tossed) (?:it|the (?:old )?(?:tube|button))|(?:tube|button|it) (?:is |went |got )?(?:in the )?(?:trash|garbage|chewed|flushed)|lost the (?:tube|button)|cant find the (?:old )?(?:tube|button))\b/;
+/** Short texts that ask or answer, and name no kind. */
+export const yesOrNo = /^(?:yes|no)\b/;
+/** The word before the device, and devices named by one word. */
+export const beforeDevice = /\b(\w+) (?:tube|button|device|catheter|model)\b/g;
+export const deviceWord = /\bcatheter\b|\b\w+tube\b/;

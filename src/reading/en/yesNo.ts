@@ -1,0 +1,76 @@
+/** English yes, no, and the many ways of being unsure. Tried in the order: neutral, unsure, no, yes. */
+
+/** Sounds like yes or no and is neither. */
+export const neutral =
+  /\b(?:i |we )?(?:dont|didnt|do not|cant|cannot) (?:really |quite )?(?:understand|follow|get it)\b|\b(?:that|it|this|my answer) (?:was|is) (?:wrong|a mistake)\b|\bwithout (?:a |any |much |too much )?(?:\w+ )?(?:fight|fuss|trouble|problems?|issues?|resistance|forc\w+|push\w*|struggle|bother)\b|\b(?:no|0|zero|nil) (?:bother|problems?|worries|trouble|issues?|prob|biggie|doubt|matter|resistance|complaints?)\b|\b(?:pressed|hit|sent|typed|picked|chose|tapped|put) (?:the |a )?wrong(?: \w+)?\b|\bnot (?:a problem|bad)\b|\bcant wait\b|\byes maam\b(?=.*\byes\b)/g;
+
+export const unsure =
+  /\b(?:(?:im |am )?(?:not|nt|nto) (?:really |so |too |very |completely |100 ?% ?|totally |entirely |exactly )?(?:sure|certain|positive)|n\w{0,3} (?:\w+ )?sure|o[nt]{1,2} sure|unsure|uncertain|(?:do ?nt|dont|doesnt|didnt) (?:really |even )?(?:know|remember|recall|think so|have a clue)|not that i know|that (?:i|we) know of|no (?:idea|clue)|who knows|maybe|mabye|perhaps|possibly|probably|prolly|prob|might|may be|i (?:dont )?(?:think|thin|thing|hink|tink|thik)|thinks? so|think|thought so|i guess|guess so|guess|guessing|suppose|supposedly|i hope|hope so|hopefully|hoping|i believe|pretty sure|fairly sure|almost sure|should be|kind of|kinda|sort of|sorta|sometimes|cant (?:really )?(?:tell|say|remember)|hard to (?:tell|say|know)|couldnt (?:tell|say)|seems?(?! (?:fine|ok|okay|good|well|happy|normal|alright|comfortable|content|calm)\b)|not exactly|not really|hard to see|cant see|ish|half and half|so so|yes and no|more or less|depends|as far as i (?:know|can tell)|could be|wondering|yes or no|yeah right|if you say so)\b/g;
+
+export const no =
+  /\b(?:(?:definitely|absolutely|certainly|of course|for sure|yeah) ?not|not (?:yet|at all|now|correct|right|true)|no|noo|nope|noe|nop|nah|naw|nay|negative|none|nothing|nada|nil|zip|never|neither|nor|nobody|not|n|dont|doesnt|didnt|havent|hasnt|hadnt|isnt|arent|wasnt|werent|wont|cant|couldnt|wouldnt|aint|without|nto|ont|nott|incorrect|wrong|false)\b|^(?:mo|nno|bo)$/g;
+
+export const yes =
+  /\b(?:yes|yess|yees|yeah|yeas|yea|yep|yepp|yup|yah|ya|yeh|ye|yas|y|aye|affirmative|(?:absolutely|definitely|certainly)(?! (?:fine|ok|okay|good|great|well|nothing|no|none))|of course|for sure|correct|uh huh|mhm|mm hm|indeed|sure thing|si)\b/g;
+
+/** No as an answer of its own; "cannot see" and "does not look" say no to something else. */
+export const plainNo =
+  /\b(?:(?:definitely|absolutely|certainly|of course) not|no|noo|nope|noe|nop|nah|naw|nay|negative|none|nothing|nil|zip|not a thing|0 of (?:those|these|them|the above)|n|neither)\b|\bnot at all(?= ?$| ?[.,!])|^(?:mo|nno|bo)$/g;
+
+/** A question of theirs, not an answer. */
+export const question =
+  /^(?:(?:ok|okay|so|wait|um|and|but|sorry|hi|hello) )*(?:should (?:i|we|she|he|it|the|there|my|her|his|u|you)|shall|is (?:it|she|he|that|this|there|the|my|her|his|a|an)|are (?:you|we|they|there|the|these)|do (?:i|you|we|they)|is \w+ (?:bad|ok|okay|normal|good|fine|wrong|right)$|is \w+ if|does|did (?:i|you|we)|can (?:i|you|u|we|it|she|he|the)|could (?:i|you|we|it)|(?:will|would) (?!call|do|ring|phone|try|be |go )|what|whats|how|hows|why|where|wheres|who|which|when (?:do|does|should|can|will|would|is|are)|am i|may i|have i)\b/;
+
+/** Means yes only when it is a whole statement of its own, so that a slip before it cannot turn it round. */
+export const yesStatement =
+  /^(?:sure|right|thats right|thats correct|that is right|true|exactly|(?:i|we|it|she|he|they) (?:do|did|does|are|have|has)|(?:it|she|he|they)s? (?:is|did|does)|(?:im|were) sure|all true|sure (?:is|are|do|does|did)|ues|tes|yws)$/;
+
+/** Words before or after a statement that change nothing. */
+export const filler =
+  /\b(?:ok|okay|k|so|well|um+|uh+|er|hi|hello|hey|please|pls|thank (?:you|u) (?:so|very) much|thanks|thank you|thank u|thx|ty|lol|omg|oh|god|just|already|now|finally|here|right now|at home|with (?:me|us)|nurse|maam|sir|sorry|all right|alright)\b/g;
+
+/** Whatever stands before the last of these was taken back. */
+export const correction =
+  /\b(?:wait|hold on|hang on|i mean|i meant|actually|scratch that|correction|oops|whoops|typo|sorry|my bad|make that|rather|my mistake)\b/g;
+
+/** A no as it stands beside words of correction: "no wait". */
+export const bareNo = 'no|nope|nah';
+/** What a value is set against: "7 kg, not 17", "a gj not a g". */
+export const contrast =
+  /(?<=\b(?:\d[\d.]*(?: ?[a-z]{1,9})?|(?:g ?-?j|g|j)(?: ?-?tube)?),? )(?:not|instead of) (?:an? |the )?(?:\d[\d.]*|g ?-?j|g|j)\b|^(?:no,? )?(?:its |it is |shes |hes |it )?(?:not|isnt|wasnt) (?:an? )?(?:\d[\d.]*|g ?-?j|g|j)\b(?=.*\b(?:\d|g|gj|j))/g;
+
+/** Said alone these take nothing back. */
+export const softCorrection = /^(?:sorry|actually|my bad)$/;
+
+/** Short words that are no slip of "not", "think" and their kin. */
+export const doubtWords: readonly string[] = [
+  'dont',
+  'cant',
+  'wont',
+  'isnt',
+  'arent',
+  'wasnt',
+  'didnt',
+  'doesnt',
+  'havent',
+  'hasnt',
+  'never',
+  'nothing',
+  'none',
+  'think',
+  'maybe',
+  'probably',
+  'unsure',
+  'guess',
+  'hope',
+  'might',
+  'know',
+  'idea',
+];
+
+/** Real words one letter away from them. */
+export const noSlips: ReadonlySet<string> = new Set(
+  'done want went cart can cat mont font wait won note nine one gone bone node nose home hole hold hop hose how rope hopes thing things thick thank thin right night tight light sight fight eight now knot known knows knew snow guest mighty has hast ever even fever area are was wash washed wants ideas ideal sure insure hint mint hang bunt aunt hunt don hope cane lope cope pope wont cant dots rent sent'.split(
+    ' ',
+  ),
+);

@@ -1,0 +1,111 @@
+/** Spanish for the answers to the plainer questions, beside yes and no. */
+import type { Statements } from '../yesNo.ts';
+
+const have =
+  '(?:(?:si |ok |ya |pues |yo |nosotros |aqui |aca |todavia |aun |lo |la |los |las |me |nos )*(?:tengo|tenemos|tiene|tenia|teniamos|hay|encontre|encontramos|consegui|traigo|traje|trajimos|guarde|guardamos|quedan?|esta|estan|dieron|veo))';
+const thing =
+  '(?:(?:el|la|los|las|un|una|unos|unas|mi|nuestro|nuestra|su|ese|esa|esas|esos|todo|de|solo|\\d+|uno|algun[oa]s?|varias?|pocas|par) )*(?:kit|equipo|estuche|botiquin|maletin|maleta|bolsa|bolsita|tiras?|tiritas?|papel|papeles|papelitos?|sonda|tubo|foley|paquete|caja|cajita|algunas?|unas|varias|pocas|bastantes|todo|\\d+|una|aqui|list[oa])';
+const tail =
+  '(?: (?:de|del|emergencias?|repuesto|reserva|ph|aqui|listo|list[oa]s|conmigo|en|la|el|las|los|mi|su|casa|mano|a|todo|bolsa|panalera|mochila|carro|coche|cuarto|cajon|con|kit|hospital|y|que|me|nos|dieron|dio|sonda|temporal|tubo|nuev[oa]s?|caja|todavia|cerca|lado|abiert[oa]|prueba|medir|para|mia))*';
+
+export const kit: Statements = {
+  neutral:
+    /\b(?:nunca|no) (?:lo |la |los |las )?(?:he |hemos |habia )?(?:hecho|hice|usado|use|usamos|abierto|abri|necesitado|probado)(?: (?:lo|la|uno|esto|eso|antes|el|kit))*\b|\bno (?:esta |han? )?(?:vencid[oa]s?|caducad[oa]s?|vencido|expirad[oa]s?)\b/g,
+  yes: new RegExp(
+    `^${have}(?: ${thing})?${tail}$|^(?:el )?kit(?: (?:esta |aqui|list[oa]|a la mano|en mano))*$|^(?:aqui (?:esta|lo tengo|lo tenemos)|a la mano|listo)$|^(?:ya |si |me |nos |a mi |en el hospital |la enfermera |le |mi esposo |a nosotros )*(?:ensenaron|enseno|mostraron|mostro|explicaron|explico|capacitaron|entrenaron|dieron (?:el )?(?:curso|entrenamiento|capacitacion)).*$|^(?:yo )?se (?:como|hacerlo|ponerl[oa]|usarl[oa]|cambiarl[oa]).*$`,
+  ),
+  no: /\b(?:no (?:lo |la |los |las )?(?:encuentro|encontramos|hallo)|perdi\w*|perdid[oa]|se (?:me |nos )?(?:acab\w+|perdi\w+|olvid\w+|quedo en)|(?:lo|la) (?:deje|dejamos|olvid\w+)|(?:en|esta en) (?:la )?otra casa|ya (?:lo|la) us\w+|sin kit|sin tiras)\b/,
+};
+export const neverDone =
+  /\b(?:nunca|no) (?:lo |la )?(?:he |hemos |habia )?(?:hecho|hice|intentado|probado|puesto|metido|cambiado)\b/;
+export const shown = /\b(?:ensen\w+|mostr\w+|explic\w+|capacit\w+|entren\w+|se como|aprend\w+)\b/;
+/** Someone else was shown, and is not there. */
+export const otherShown =
+  /\b(?:espos[oa]|marido|mujer|mama|papa|abuel[oa]|suegra|enfermera|hermana|ella|el|senora|pareja)\b.{0,30}\b(?:sabe|ensenaron|capacitaron|entrenaron|explicaron|entrenad[oa]|aprendio)\b.{0,30}\b(?:trabaj\w+|no esta|no se encuentra|dormid[oa]|durmiendo|fuera|lejos|salio|viaje|se fue|ausente)\b/;
+export const notShown =
+  /\b(?:(?:nadie|nunca|no|ni|ningun[oa]?|tampoco) (?:\w+ ){0,4}(?:ensen\w+|mostr\w+|explic\w+|capacit\w+|entren\w+|instruy\w+|aprend\w+|dijeron como|sabe(?:mos)? (?:como|usar\w*|hacer\w*|poner\w*|cambiar\w*))|no (?:se|sabemos|sabria|sabe) (?:muy bien |bien )?(?:como|usarl\w*|hacerl\w*|ponerl\w*|meterl\w*|que hacer|cambiarl\w*|hacer eso)|no (?:me )?(?:acuerdo|recuerdo)(?: de)? como|(?:se me olvido|olvide) como|sin (?:entrenamiento|capacitacion)|no (?:tengo|tenemos|recibi|recibimos) (?:entrenamiento|capacitacion))\b/;
+export const ownTube: Statements = {
+  yes: new RegExp(
+    `^(?:(?:si |esta |se ve |todo |muy |la sonda |el globo |el tubo |el boton |y )*(?:bien|bueno|buena|perfect[oa])|(?:esta |se ve |todo |si )+(?:ok|okay)|${have}(?: (?:la|el) (?:sonda|tubo|boton))?(?: (?:aqui|conmigo|en|la|mano|todavia|tod[oa]|enter[oa]|bolsa|una|mi))*|(?:la|lo) (?:guarde|guardamos))$`,
+  ),
+};
+export const strips: Statements = {
+  yes: new RegExp(
+    `^${have}(?: ${thing})?${tail}$|^(?:tiras|tiritas)$|^(?:solo |nada mas |me |nos )*(?:queda|quedan|tengo|hay) (?:\\d+|una|unas|pocas|algunas|varias)(?: (?:tiras?|tiritas?|nada mas))*$`,
+  ),
+  // Strips past their date are no strips.
+  no: /\b(?:no (?:las |la )?(?:encuentro|encontramos|hallo)|perdi\w*|perdid[oa]s?|se (?:me |nos )?(?:acab\w+|terminaron|perdi\w+|olvid\w+|mojaron|echaron a perder)|(?:las|la) (?:deje|dejamos)|sin tiras|(?<!\bno (?:estan |esta |han )?)(?:vencid[oa]s?|caducad[oa]s?|expirad[oa]s?|caducaron|vencieron))\b/,
+};
+export const contents: Statements = {
+  yes: /^(?:(?:si |ya |me |le |nos |ahora |apenas |pues |solo )*(?:sali(?:o|eron)|sale|saque|sacamos|saco|jale|obtuve|consegui|hay|vino|regreso|vi|veo|tengo|logre sacar|aspire|extraje|hubo)(?: \w+){0,4} (?:poco|poquito|algo|leche|liquido|formula|contenido|jugo|jugos|gotas?|gotitas?|blanco|amarill\w+|transparente|clar[oa]|cosas?|\d+(?:\.\d+)? ?(?:ml|mls|cc)?|estomago|gastric\w*|tantito|poca)\b.*|(?:si )?(?:sali(?:o|eron)|hubo|hay) (?:algo|poquito|poco|leche|liquido|formula|contenido|gotas?|gotitas?|jugo)\b.*|(?:(?:un|una|unas|unos|algo|poco|poquito|poca|tantito|como|par|de) )*(?:leche|liquido|formula|contenido|jugo|gotas|gotitas|lechos[oa]|cuajad\w*|blancuzco|amarillento|\d+(?:\.\d+)? ?(?:ml|mls|cc))(?: \w+){0,8}|(?:leche|liquido|formula|contenido)(?: \w+){0,3} en la jeringa\b.*|(?:si )?(?:salio|funciono|lo logre|se pudo)(?: \w+){0,3}|(?:un )?(?:poco|poquito|tantito))$/,
+  no: /\b(?:(?:solo|puro|pura|nada mas|unicamente|nomas) (?:aire|burbujas?)|aire (?:nada mas|solamente|solo)|^aire$|nada|burbujas? (?:nada mas|solamente)|sec[oa]|vaci[oa]|no (?:me |le |se )?(?:sale|salio|sali|viene|vino|regresa|regreso|jala|saca\w*|pude|puedo|logro|hay)(?: \w+)?)\b/,
+};
+export const looksRight =
+  /\b(?:lechos[oa]|lechita|leche|blanc\w+|blanquit\w*|blanquec\w*|turbi[oa]|nublad[oa]|cuaj\w*|cortad[oa]|grum\w*|formula|cafecit[oa] clar[oa]|beige|crema|verde(?: como(?: el| la)?)? (?:pasto|hierba|cesped|grama|zacate)|(?:puntitos|pintitas|hilitos) cafes?|contenido (?:del estomago|gastrico|estomacal)|como (?:leche|formula|del estomago))\b/g;
+export const looksWrong =
+  /\b(?:amarill\w*|dorad[oa]|roj\w*|orina|pipi|pis|transparente|cristalin[oa]|(?<!^|^si,? |cafe |cafecito )clar[oa]s?(?! que)|agua|aguad[oa]|como agua|ambar|bilis|verde (?:oscuro|fuerte|brillante|fosforescente|militar|botella)|negr[oa]|rosad\w*|rosa|sangre|sanguinolent\w*|sin color|incolor[oa]|popo|caca|heces|excremento)\b/g;
+export const looksOpen = /\b(?:verd\w*|cafe\w*|marron\w*)\b/;
+/** "Claro" is "of course", and clear. */
+export const looks: Statements = { neutral: /^(?:si,? )?claro[.!]*$/g };
+export const looksUnsure =
+  /\b(?:no (?:estoy|estamos) (?:muy )?segur\w*|no (?:lo |la )?se(?! (?:le|ve|parece)\b)|no (?:puedo|alcanzo a|logro) (?:ver|distinguir|saber)|no distingo|no se (?:ve|alcanza|distingue)|ni idea|(?:es )?dificil (?:de )?(?:decir|saber|ver)|no sabria|creo|quizas?|tal vez|a lo mejor)\b/;
+export const secured: Statements = {
+  yes: /^(?:(?:ya |si |todo |esta |quedo |muy |bien |la |el |sonda |tubo |globo |lo |y |con |cinta |tiene )*(?:list[oa]s?|hecho|asegurad[oa]|pegad[oa]|fij[oa]|fijad[oa]|firme|llen[oa]|inflad[oa]|ajustad[oa]|sujet[oa]|sujetad[oa]|en su lugar|bien puest[oa]|segur[oa]|tapad[oa])(?: (?:y|con|cinta|esta|la|el|bien|todo|list[oa]|asegurad[oa]|pegad[oa]|fij[oa]|firme|inflad[oa]|llen[oa]|ajustad[oa]|globo|sonda|ya|sujet[oa]|agua|tela|micropore|en|su|lugar))*|(?:ya |si )*(?:lo|la) (?:hice|hicimos|llene|infle|pegue|asegure|fije)(?: \w+){0,5}|(?:ya )?(?:hice|hicimos) todo|(?:ya )?(?:llene|infle|pegue|asegure|puse)(?: \w+){0,6}|(?:ya )?termin(?:e|amos)|todo (?:bien|en orden|listo|hecho)|ya|ya quedo(?: \w+){0,3}|hecho)$/,
+  no: /\b(?:floj[oa]|suelt[oa]|se (?:sale|mueve|resbala|cae|desliza)|(?:sigo|seguimos|estoy|estamos) (?:llen|pega|infl|hac|trat|intent)\w+|falta|faltan|todavia no|ya casi|a medias)\b/,
+};
+export const firstFeed: Statements = {
+  neutral: /\bni una (?:sola )?gota(?: se (?:le )?(?:salio|cayo|tiro))?\b/g,
+  yes: /^(?:(?:le |la |el |todo |comida |leche |toma |fue |muy |se |ella |lo |primera |alimentacion |esta |salio |paso |quedo |tolero )*(?:bien|perfect[oa]|excelente|super|genial|tranquil[oa]|normal|tolero)(?: \w+){0,3}|sin (?:ningun )?(?:problemas?|novedad)|(?:la |lo |le )?tolero(?: bien| muy bien| todo)?|(?:se )?(?:lo |la )?(?:comio|tomo|acabo|termino) (?:todo|toda|completo))$/,
+  no: /\b(?:todavia no|aun no|mal|no (?:la |lo )?tolero|vomito|horrible|pesimo|no quiso|pare|paramos|tuve que (?:parar|detener))\b/,
+};
+export const nextDay: Statements = {
+  neutral: /\bsin (?:ninguna? )?(?:novedad|cambios?)\b/g,
+  yes: /^(?:(?:ella |el |la |bebe |nin[oa] |todo |esta |sigue |amanecio |muy |super |mas |paso |durmio |la sonda |va |anda |y |se ve |se siente )*(?:bien|perfect[oa]|excelente|normal|feliz|content[oa]|tranquil[oa]|mejor|jugando)(?: \w+){0,3}|mucho mejor|(?:como|igual que) siempre|sin (?:ningun )?(?:problemas?|cambios?|novedad))$/,
+  no: /\b(?:mal|peor|enferm[oa]|no (?:esta |anda |se ve )?(?:muy )?(?:bien|normal|mejor))\b/,
+};
+export const arrived: Statements = {
+  neutral: /\bhace (?:como |unos )?(?:\d+ (?:minutos?|mins?)|(?:un )?rat(?:o|ito))\b/g,
+  yes: /^(?:(?:ya |si |nosotros |estamos |estoy |aqui |acabamos de |recien )*(?:llegamos|llegue|aqui|llegar|adentro|en (?:el |la )?(?:hospital|urgencias|emergencias?|sala(?: de \w+){0,2}|er|clinica)(?: \w+){0,3}|con (?:el|la|un|una) (?:doctor|doctora|medico|enfermera)|registrad[oa]s|ingresad[oa]s?)(?: \w+){0,3}|(?:ya )?(?:la|lo|nos) (?:estan (?:viendo|atendiendo|revisando)|atendieron|atienden|ingresaron|internaron|vieron|pasaron)|ya|ya entramos)$/,
+  no: /\b(?:en (?:el )?camino|ya casi|casi|manejando|en el (?:carro|coche|auto|taxi|bus)|no (?:vamos|voy|hemos|he|fuimos)|(?:apenas|ya) (?:vamos|voy)|esperando (?:a |la |el |un |una |mi )*(?:ambulancia|taxi|carro|camion|mama|papa|espos[oa]|suegra|herman[oa]|abuel[oa]|vecin[oa])|atorad[oa]s|trafico|saliendo|todavia en casa|en casa|faltan?|minutos|vamos (?:llegando|en camino|para alla)|todavia no|aun no|estacionando)\b/,
+};
+export const clinic: Statements = {
+  yes: /^(?:(?:ya |si |yo |apenas |les |le |los |la )*(?:llame|llamamos|hable|hablamos|deje (?:un )?mensaje|hice (?:la |una )?cita|agende|contacte|avise|mande|escribi|saque (?:la |una )?cita|(?:me |nos )dieron (?:la |una )?cita|tengo (?:la |una )?cita)(?: \w+){0,8}|(?:ya )?(?:list[oa]|hecho|agendad[oa])|(?:la )?cita (?:es |esta )?(?:\w+ ?){1,4}|(?:ya )?saben (?:en|los de) la clinica)$/,
+  no: /\b(?:todavia no|aun no|(?<!\b(?:la|esta) )manana|luego|despues|mas tarde|se me olvido|olvide|voy a (?:llamar|hablar)|no (?:contestan|contesto|contestaron|he|me|hay)|(?:ahora|al rato|manana|luego) (?:los |les )?(?:llamo|hablo|marco)|cerrad[oa]s?|el lunes|ocupad[oa])\b/,
+};
+export const notYet =
+  /\b(?:todavia|aun) no\b|\bno (?:le |la |lo )?(?:he|hemos|ha) (?:dado|alimentado|empezado|comido|tomado|probado)\b|\bno (?:ha )?(?:comido|empezamos)\b|\b(?:sigue |esta )?(?:dormid[oa]|durmiendo)\b/;
+export const notAll = /\b(?:excepto|menos|salvo|solo (?:me )?falta|falta|aparte de|pero no|todo pero)\b/;
+export const someTimeAgo =
+  /\b(?:antes de (?:dormir|acostar\w*)|(?:a la hora de|en) (?:la )?(?:cena|comida|almuerzo|desayuno|merienda)|(?<!desde )anoche|(?<!desde )ayer|hace (?:un )?rato|(?:esta|en la) (?:tarde|noche|manana))\b/;
+export const forgotHow = /\b(?:no (?:me )?(?:acuerdo|recuerdo)(?: bien)?(?: de)? como|(?:se me olvido|olvide) como)\b/;
+export const exception = /\b(?:pero|excepto|menos|solo que|salvo|aunque|aparte de)\b/;
+export const confirm: Statements = {
+  yes: /^(?:(?:todo |esta |eso |los datos |la informacion |si |es |son |estan |se ve |sigue |siguen |muy )*(?:correct[oa]s?|cierto|verdad|igual|al dia|exact[oa]s?|actualizad[oa]s?)|(?:todo|esta|estan|si|muy|eso)(?: (?:todo|esta|estan|muy|si|eso))* (?:bien|ok|okay)|(?:todo |sigue )*igualit[oa]s?|(?:todo |sigue )+igual|nada (?:ha )?(?:cambiado|cambio)|sin cambios?|no ha (?:cambiado|cambio)(?: nada)?|no (?:cambiado|cambio) nada|no hay cambios?)$/,
+  no: /\b(?:no (?:esta |es |son |estan )?(?:bien|correct[oa]s?|cierto|verdad|al dia|igual)|mal|viej[oa]s?|antigu[oa]s?|equivocad[oa]s?|desactualizad[oa]s?|(?<!no (?:ha )?)(?:cambio|cambiado|cambiaron)|diferentes?|incorrect[oa]s?|ya no|falta (?:actualizar|cambiar))\b/,
+  neutral:
+    /\bsin cambios?\b|\bnada (?:ha )?(?:cambiado|cambio)\b|\bno (?:ha |a |han |hay |hubo )?(?:cambiado|cambio|cambios)(?: nada)?\b/g,
+};
+/** At "any danger sign?": well, and unwell. */
+export const unwell: Statements = {
+  strictNo: true,
+  no: /\b(?:(?:ella|el|la|panza|barriga|panci\w*|bebe|nin[oa]|todo|esta|se ve|se siente|anda|parece|sigue|luce|hasta ahora|la veo|lo veo|por lo demas)(?: (?:ella|el|esta|se|ve|siente|muy|tod[oa]|super|bastante|estar|totalmente|perfectamente|la|lo|mi|bebe|nin[oa]|hij[oa]|de lo mas|y))* (?:bien|normal|tranquil[oa]|tranquilit[oa]|content[oa]|feliz|perfect[oa]|jugando|dormid[oa]|dormidit[oa]|durmiendo|sonriendo|riendo\w*|comod[oa]|calmad[oa]|como si nada|estable|igual(?: que antes)?|blandit[oa]|suavecit[oa]|viendo (?:la )?tele\w*|cantando|platicando)|(?:respir\w*|color|piel)(?: (?:y|muy|color|respir\w*|de))* (?:bien|normal|rosad\w*)|todo bien|todo en orden|todo normal|^(?:bien|normal|tranquil[oa])$|ningun[oa]s?|nada de (?:eso|lo anterior|nada|esto)|nada|no (?:tiene|hay|le veo|veo|presenta|noto) (?:nada|ningun\w*)(?: de (?:eso|esos|esas|esto|ellos|ellas|los|las|lo)\b.*)?|ahora no|por ahora no|que yo (?:vea|note) no|no que yo (?:vea|note)|sin (?:ningun )?(?:problemas?|sintomas?|molestias?|novedad))\b/,
+  neutral: /\b(?:sin|ningun) (?:ningun )?problemas?\b|\bno que yo (?:vea|sepa|note)\b/g,
+};
+export const notWell =
+  /\b(?:(?:no (?:esta|se ve|se siente|anda|la veo|lo veo|parece|luce|esta actuando|respira)) (?:\w+ )?(?:bien|normal|tranquil[oa]|muy bien)|(?:muy|bien|super|tan) (?:mal|enferm[oa]|mala|malit[oa])|(?:esta|se ve|anda|la veo|lo veo|se puso|se siente) (?:mal|malit[oa]|peor|grave|enferm[oa])|peor|empeor\w*|se (?:me |nos )?(?:esta )?(?:muere|muriendo)|emergencia|grave|mal[oa] color)\b/;
+/** Words of trouble taken back. */
+export const notSoBad =
+  /\b(?:no (?:es|esta|hay|se ve)?|ni|sin) ?(?:una |nada |muy |tan )*(?:emergencia|peor|mal|grave|enferm[oa])\b|\bkit de emergencias?\b/g;
+export const fedLately: Statements = {
+  yes: /^(?:(?:apenas |acaba de |acabo de |acabamos de |recien |le |la |lo |yo |se |ya |justo )*(?:termin\w+|acab\w+) (?:de )?(?:comer|su |la |el |una )?(?:toma|leche|biberon|comida|alimentacion|bomba|medicina|medicinas)?|(?:apenas |acaba de |acabo de |acabamos de |recien |le |la |lo |yo |se |ya |justo |hace (?:poco|poquito|un rato|un ratito) )*(?:comio|comer|comiendo|tomo|tomar|di|dimos|dio|dar(?:le)?|alimente|alimentamos|desayuno|ceno|almorzo)(?: \w+){0,6}|(?:esta |estaba )(?:comiendo|conectad[oa]|con la (?:bomba|alimentacion))(?: \w+){0,6}|(?:su |la )?(?:bomba|alimentacion|leche) (?:esta|estaba|acaba)(?: \w+){0,6}|estaba (?:corriendo|pasando)(?: (?:la|su|el))? (?:bomba|alimentacion|leche|formula))$/,
+  no: /\b(?:nada|hace (?:varias |muchas )?horas|hace mucho|desde (?:anoche|ayer|la (?:cena|tarde|manana|noche|comida)|el (?:almuerzo|desayuno))|anoche|ayer|no (?:ha|le|la|lo|he|hemos) (?:\w+ ?)?(?:comido|dado|tomado|alimentado)?|en ayunas|ayuno)\b/,
+};
+/** What is given on other days, or is due, tells nothing of the last hour. */
+export const notGiven = /\b(?:le toca|le tocaba|normalmente|suele|por lo general)\b/;
+/** A no that opens the text. */
+export const startsNo = /^(?:no|nop|nope)\b/;
+export const airFirst = /\b(?:aire|primero|al principio)\b/;
+export const looksNo = /^(?:no(?! (?:se|estoy|puedo))|nop|nope|nada que ver|para nada)\b/;
+/** Right before a colour: it does not look so. */
+export const notLooking =
+  /\b(?:no|nada|ni|sin)(?: (?:es|esta|se|ve|parece|muy|tan|nada|de|para|un|una|color|como|la|el|que|sale|salio))* ?$/;

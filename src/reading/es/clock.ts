@@ -1,0 +1,86 @@
+/** Spanish for clock times and for parts of the day. */
+import type { ClockForm, DayPart } from '../clock.ts';
+
+const half =
+  '(?: ?([ap])\\.? ?m\\.?(?![a-z])| (?:de|en|por) la (manana|madrugada|tarde|noche)| (?:hoy )?(?:esta|ayer en la|ayer por la) (manana|madrugada|tarde|noche))?';
+
+function halfOf(match: RegExpMatchArray, from: number): string | undefined {
+  const named = match[from + 1] ?? match[from + 2];
+  if (match[from]) return match[from];
+  if (named === undefined) return undefined;
+  const hour = Number(match[1]);
+  if (named === 'noche') return hour === 12 || hour < 5 ? 'a' : 'p';
+  return named === 'tarde' ? 'p' : 'a';
+}
+
+const units =
+  '-?(?:min|hora|hr|hs\\b|dia|sem|mes|ano|seg|kg|kilo|libra|lb|ml|cc|veces|vez|intento|x\\b|%|pulgada|tira|de (?:enero|feb|mar|abr|may|jun|jul|ago|sep|oct|nov|dic)|o \\d+ (?:min|hora)|a \\d+ (?:min|hora))';
+
+/** Longest forms first; what one has read the next no longer sees. */
+export const clockForms: readonly ClockForm[] = [
+  { pattern: /\b(?:las 12 de la )?(?:medianoche|media noche)\b/g, read: () => ({ hour: 0, minute: 0 }) },
+  {
+    pattern: /\b(?:las 12 del )?(?:mediodia|medio dia)\b|\b12 del dia\b/g,
+    read: () => ({ hour: 12, minute: 0, half: 'p' }),
+  },
+  {
+    pattern: new RegExp(
+      `\\b(\\d{1,2})[:.]([0-5]\\d)(?!\\d)(?! ?(?:kg|kilos?|libras?|lbs?|ph|horas? (?!de)|hrs? (?!de)|min))${half}`,
+      'g',
+    ),
+    read: (m) => ({ hour: Number(m[1]), minute: Number(m[2]), half: halfOf(m, 3) }),
+  },
+  {
+    pattern: /\b(\d{1,2}) ?([ap])\.? ?m\b\.?/g,
+    read: (m) => ({ hour: Number(m[1]), minute: 0, half: m[2] }),
+  },
+  {
+    pattern: /\b(\d{1,2})( en punto)?() de la (manana|madrugada|tarde|noche)\b/g,
+    read: (m) => ({ hour: Number(m[1]), minute: 0, half: halfOf(m, 3) }),
+  },
+  { pattern: /^([01]?\d|2[0-3])([0-5]\d)$/g, read: (m) => ({ hour: Number(m[1]), minute: Number(m[2]) }) },
+  {
+    pattern: /\b(?:a )?las ([01]?\d|2[0-3])([0-5]\d)\b(?! ?(?:g|gramos?|ml))/g,
+    read: (m) => ({ hour: Number(m[1]), minute: Number(m[2]) }),
+  },
+  {
+    pattern: new RegExp(
+      `\\b(?:a las?|las|a eso de(?: las?)?|como a las?|tipo|sobre las?|desde las?|hasta las?|entre las?|y las?|o las?|eran las?|anoche a las?)(?: como)? (\\d{1,2})(?![\\d.:/])(?! ?${units})(?: en punto| y algo| y pico)?${half}`,
+      'g',
+    ),
+    read: (m) => ({ hour: Number(m[1]), minute: 0, half: halfOf(m, 2) }),
+  },
+  {
+    pattern: new RegExp(
+      `(?<=\\blas? \\d{1,2}(?::\\d\\d)? +(?:o|y|u) )(\\d{1,2})(?![\\d.:/])(?! ?${units})${half}`,
+      'g',
+    ),
+    read: (m) => ({ hour: Number(m[1]), minute: 0, half: halfOf(m, 2) }),
+  },
+];
+
+/** Parts of the day with the hour they begin (common usage); the earlier end counts. `daysAgo` is by today. */
+export const dayParts: readonly DayPart[] = [
+  { pattern: /\b(?:antier|anteayer|antes de ayer|antenoche)\b/, hour: 0, daysAgo: 2 },
+  { pattern: /\bayer (?:en|por|a) la manana\b|\bayer temprano\b/, hour: 6, daysAgo: 1 },
+  { pattern: /\bayer (?:en|por|a) la tarde\b/, hour: 12, daysAgo: 1 },
+  { pattern: /\banoche\b|\bayer (?:en|por|a) la noche\b/, hour: 18, daysAgo: 1 },
+  { pattern: /\bayer\b/, hour: 0, daysAgo: 1 },
+  { pattern: /\b(?:esta|hoy (?:en|por) la) tarde\b/, hour: 12, daysAgo: 0 },
+  { pattern: /\b(?:esta|hoy (?:en|por) la) noche\b/, hour: 17, daysAgo: 0 },
+  {
+    pattern: /\b(?:esta (?:manana|madrugada)|(?:hoy )?(?:en|por) la (?:manana|madrugada)|hoy|de madrugada)\b/,
+    hour: 0,
+    daysAgo: 0,
+  },
+];
+
+export const lastNight = /\banoche\b|\bayer (?:en|por|a) la noche\b/;
+export const yesterday = /\bayer\b/;
+export const justNowFirm =
+  /\b(?:justo ahora|ahora ahora|recien(?:cito|tito)?(?! nacid)|acab[ao]s? de (?:salir|caer|arrancar|jalar|sacar|zafar|pasar|quitar|soltar|desprender)\w*|hace (?:un |unos )?(?:momento|momentito|instante|segunditos?|segundos?|nada|minutito)|en este (?:momento|instante)|ahora)\b/;
+export const justNow =
+  /\b(?:justo ahora|recien(?:cito|tito)?(?! nacid)|acab[ao]s? de \w+|hace (?:un |unos )?(?:momento|momentito|instante|segunditos?|segundos?|nada|minutito)|en este (?:momento|instante)|ahora)\b/;
+/** "Antes de medianoche" has no earlier end. */
+export const beforeTime =
+  /\bantes de (?:como )?(?:las? |la )?(?:medianoche|media noche|mediodia|\d{1,2}(?!\d| ?(?:m|hora|hr|seg|dia)))/;

@@ -1,0 +1,64 @@
+/** Spanish that binds: how people shorten words, units of time, and where a statement ends. */
+import type { Marks } from '../clean.ts';
+import type { TimeUnit } from '../durations.ts';
+
+/** Accents are gone already; texting spellings, and words that are written together or with another letter. */
+export const contractions: readonly (readonly [RegExp, string])[] = [
+  [/\b(?:x|por) ?fa(?:vor|vorcito|s|sito)?\b/g, 'por favor'],
+  [/\b(?:xq|pq|porq|xk|por que|porke|xke)\b/g, 'porque'],
+  [/\b(?:q|ke|qe)\b/g, 'que'],
+  [/(?<!\d ?)\bk\b/g, 'que'],
+  [/\b(?:tmb|tb|tbn|tmbn|tambn)\b/g, 'tambien'],
+  [/\b(?:bn|vien)\b/g, 'bien'],
+  [/\bd\b(?= )/g, 'de'],
+  [/\bdel (?=(?:19|20)\d{2}\b)/g, 'de '],
+  [/\btoy\b/g, 'estoy'],
+  [/\bta\b/g, 'esta'],
+  [/\bpa\b/g, 'para'],
+  [/\b(?:nose|no ze|nosé|no c|n se)\b(?! ?tube)/g, 'no se'],
+  [/\b(?:ase|ace|aze|haze|hase|asce)\b/g, 'hace'],
+  [/\b(?:aora|haora|ahorita|orita|horita|ahoritita|ahora mismo)\b/g, 'ahora'],
+  [/\bcallo\b/g, 'cayo'],
+  [/\b(?:nomas|no mas)\b(?= ?(?:\d|aire|burbujas?|un|una|uno|tengo|tenemos|hay|queda|quedan|es)\b)/g, 'solo'],
+  [/\b[bg]omit/g, 'vomit'],
+  [/\b(?:sagra|sangr|zangra|sngra|sangar)(?=(?:ndo)?\b)/g, 'sangra'],
+  [/\b(?:zangre|sagre|sngre|sangrre)\b/g, 'sangre'],
+  [/\b(?:fievre|fiebe|fibre|febre|fiere)\b/g, 'fiebre'],
+  [/\b(?:rrespir|repir|respr|rspir|resir|respier)(?=[a-z])/g, 'respir'],
+  [/\b(?:asul|asules)\b/g, 'azul'],
+  [/\b(?:ichad|inchad|hincad|hichad)(?=[oa]s?\b)/g, 'hinchad'],
+  [/\b(?:inconci|inconsi|inconscie|inconcie)(?=\w*nt)/g, 'inconscie'],
+  [/\b(?:combuls|convulc|combulc|conbuls)/g, 'convuls'],
+  [/\b(?:dific?il|dificl)\b/g, 'dificil'],
+  [/\b(?:balon|balonsito|globito|balonito|globo)\b/g, 'globo'],
+  [/\b(?:zonda|sonada|sondita)\b/g, 'sonda'],
+  [/\b(?:bot[o]nsito|botoncito|voton)\b/g, 'boton'],
+  [/\btubito\b/g, 'tubo'],
+  [/\baki\b/g, 'aqui'],
+  [/\bnari[sc]e?s?\b/g, 'nariz'],
+  [/\b(?:enpuj|empuj|enpug|empug)/g, 'empuj'],
+  [/\b(?:aya|haiga)\b/g, 'haya'],
+  [/\bai\b/g, 'hay'],
+  [/\b(?:nuebe|nuevee)\b/g, 'nueve'],
+  [/\b(?:sinco|cinko)\b/g, 'cinco'],
+  [/\b(?:ciete|siette)\b/g, 'siete'],
+  [/\b(?:hocho|oxo)\b/g, 'ocho'],
+];
+
+/** What stands for a thumb up, a thumb down and a shrug, and for an apostrophe. */
+export const marks: Marks = { yes: ' si ', no: ' no ', unsure: ' no se ', and: ' y ', apostrophe: '' };
+
+/** What people type for a unit of time. */
+export const timeUnits: Readonly<Record<TimeUnit, string>> = {
+  second: 'segundos?|segunditos?|segs?|secs?',
+  minute: 'minutos?|minutitos?|minuto|mintos?|mins?|mnts?|minutes?',
+  hour: 'horas?|horitas?|oras?|hrs?|hs|h|hours?',
+  day: 'dias?|diitas?|days?',
+  week: 'semanas?|semanitas?|sems?|semnas?|weeks?',
+  month: 'mes(?:es)?|mesecitos?|mesesitos?|meces|months?',
+  year: 'anos?|anitos?|anios?|years?',
+};
+
+/** Where one statement ends: at a mark, "pero", "luego", "y"; never inside a number, a range or a clock time. */
+export const clauseEnd =
+  /[;!?]|[.,](?!\d)|\bpero\b|\bluego\b(?! de)|\bentonces\b|\by\b(?! ?(?:\d|medi[ao]|pico|cuarto|algo|tantos?)\b)/;

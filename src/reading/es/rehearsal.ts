@@ -1,0 +1,22 @@
+/** Spanish for a rehearsal: asked for, over, or denied. The text has no accents, apostrophes or marks. */
+
+const greeting = '(?:(?:hola|por favor|ok|bueno|buenas|buenos dias|buenas (?:tardes|noches)|oiga|disculpe) )*';
+const doing =
+  '(?:practicar(?:lo|la)?|ensayar(?:lo|la)?|(?:(?:hacer|tener|empezar) )?(?:una |un |la |el |otra |otro )?(?:practica|ensayo|simulacro))';
+/** What may come up while practising is named as such: it is not said to have come. */
+const supposed =
+  '(?:(?: (?:para|por si|si|cuando|que hacer|lo que hay que hacer|en caso de que))+(?: (?:el|la|su|una?|mi))?(?: (?:tubo|sonda|boton))?(?: se)?(?: (?:le|me|nos))?(?: (?:sale|salga|cae|caiga|saliera))?(?: (?:el|la|su))?(?: (?:tubo|sonda|boton))?)?';
+const when = '(?: (?:por favor|ahora|ahorita|hoy|otra vez|de nuevo|con (?:usted|ustedes|la linea|esto)|gracias))*';
+
+/** The wish, as the whole text. */
+export const wish = new RegExp(
+  `^${greeting}(?:(?:yo |nosotros )?(?:quiero|queremos|quisiera|quisieramos|puedo|podemos|podria|podriamos|necesito|necesitamos|se puede)|(?:me|nos) gustaria|vamos a)(?: solo)? ${doing}${supposed}${when}$|^${greeting}(?:practicar|ensayar|(?:una |un )?(?:practica|simulacro|ensayo))${when}$`,
+);
+/** It is over, as the whole text. */
+export const over =
+  /^(?:(?:ok|ya|bueno|por favor|gracias|la|el|quiero|queremos|vamos a) )*(?:(?:practica|ensayo|simulacro) (?:(?:ya )?(?:esta )?(?:terminad[oa]|termino|acabo|se acabo))|(?:terminar|terminamos|parar|dejar|acabar|acabamos|no mas) (?:de |con |la |el )*(?:practica|practicar|ensayo|ensayar|simulacro))(?: (?:ya|ahora|por favor|gracias))*$/;
+/** No rehearsal, or perhaps none. */
+export const real =
+  /\b(?:real|de ?veras|de verdad|en serio|verdader[oa]|realmente|ambulancia|911)\b|\b(?<!(?:kit|tubo|sonda|bolsa|caja|mochila) de )emergencias?\b|\b(?:no|ya no|nunca) (?:es |era |fue |estamos |estoy |esta )*(?:una? |la |el |de |ningun[oa]? |mas )*(?:practica\w*|ensay\w*|simul\w*|prueba|broma\w*|fingi\w*)\b|\bahor(?:a|ita) si\b/;
+/** Words for a rehearsal, whatever is said of it. */
+export const named = /\b(?:practic\w*|ensay\w*|simulacros?|fingi\w*)\b/;

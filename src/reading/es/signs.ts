@@ -1,0 +1,161 @@
+/** Spanish for the danger and warning signs, sure and doubtful, and the words that take a sign back. */
+import type { SignWords } from '../signs.ts';
+
+const belly =
+  '(?:barrig\\w*|barigu?it\\w*|panz\\w*|pans(?:a|ita)|panc\\w*|estomag\\w*|estomaguit\\w*|vientre|abdomen|abdominal|guata|guatita|tripa|tripita|tripas|buche)';
+const copula =
+  '(?: (?:esta|estan|se|le|la|lo|ve|siente|puso|pone|poniendo|esta|quedo|muy|bien|super|re|toda|todo|mas|tan|bastante|un|poco|como|de|piedra|tabla|demasiado|y|e|medio|anda|tiene|veo|noto|ya|cada|vez|sientes?|algo|roja|rojo|grande|hinchad\\w*|inflamad\\w*|dur[oa])){0,6}';
+const body =
+  '(?:labi\\w*|boca|boquita|cara|carita|piel|naric\\w*|nariz|dedos?|deditos?|unas?|unitas|manos?|manitas?|pies|piecitos|cachetes|mejillas|lengua|encias|cuerpo)';
+const blue = '(?:azul\\w*|morad\\w*|moradit\\w*|moret\\w*|gris\\w*|violeta|purpura|amoratad\\w*)';
+const green = '(?:verd\\w*|bilis|biliar|amarill\\w*|sangre|cafe oscuro|negro)';
+
+export const signWords: readonly SignWords[] = [
+  {
+    sign: 'breathing',
+    sure: /\b(?:(?:satura\w*|sats?|spo2|oxigeno|oximetro)(?: (?:es|esta|en|de|a|al|bajo|marca|dice|ahora|solo|le|la|tiene))* (?:[1-8]\d|9[01])\b|(?:dificultad|problemas?|trabajo|cuesta|costando|esfuerzo|fatiga|falta)(?: \w+){0,3} (?:respir\w*|aire)|no (?:(?!cuesta|problemas?|dificultad\w*|trabajo|esfuerzo|falta)\w+ ){0,3}(?:respir\w*|jala\w* aire|entra (?:el )?aire)|(?:casi|apenas|sin|dejo de|dejando de|deja de|ya no|paro de|puede|poder) respir\w*|respir\w*(?: (?:muy|bien (?=feo|raro|mal|rapid|agitad)|mal|rapid\w*|raro|rara|agitad\w*|fuerte|despacio|lento|con|corto|feo|dificil|ruid\w*))*|(?:le )?falta(?:ndo)?(?: de)? (?:el )?aire(?:cito)?|sin aire|jal(?:a|ando) aire|(?<!\bglobo (?:\w+ )?)se le (?:va|fue|esta yendo|acaba) el aire(?! (?:al?|del) (?:el |la )?(?:globo|sonda|tubo|boton|jeringa))|cuesta (?:mucho |muchisimo |tanto )?jalar(?! (?:la|el|de la|del) )|ahog\w*|asfixi\w*|atragant\w*|sofoc\w*|agitad[oa]|jade\w*|boque\w*|apnea|silb\w*|sibil\w*|chilla el pecho|pita el pecho|se (?:le )?(?:hunde\w*|sumen?|meten?|marcan?) (?:las |los )?(?:costill\w*|pecho))\b/g,
+  },
+  {
+    sign: 'colour',
+    sure: new RegExp(
+      `\\b(?:(?:esta|estan|se|puso|pusieron|puesto|puesta|poniendo\\w*|pone|ponen|ve|ven|quedo|anda|toda|todo|muy|medio|como|${body})(?: (?:esta|estan|se|le|la|lo|los|las|ve|ven|pone|ponen|puso|poniendo|muy|toda|todo|un|poco|medio|como|de|ya|alrededor|el|su|sus|y|${body})){0,5} ${blue}|${blue}(?: (?:en|de|del|alrededor|la|los|las|el|su|sus|toda|todo)){0,4} ${body}|(?:muy|super|bien|tan|demasiado|re) (?:palid\\w*|pali\\w*|blanc[oa])|palid\\w* como|palid\\w* palid\\w*|blanc[oa] como (?:un |una |el |la )?\\w+|(?<!^)sin color|(?:perdio|perdiendo|se le fue) (?:el |su )?color|amoratad\\w*|morat\\w*|cianosis|cianotic\\w*|no tiene color)\\b`,
+      'g',
+    ),
+    near: new RegExp(
+      `^sin color\\b|\\b(?:palid\\w*|mal color|descolorid\\w*|pierde color|amarillent[oa] de la (?:cara|piel))\\b|^(?:si )?${blue}$`,
+      'g',
+    ),
+  },
+  {
+    sign: 'limp',
+    sure: /\b(?:desmay\w*|inconscien\w*|(?:no|ya no|casi no|apenas|sin) (?:(?:me|nos|se|la|lo|le|puedo|podemos|logro|logramos|quiere|esta|puede) )*(?:respond\w*|reaccion\w*|despert\w*|despiert\w*|mueve|moverse|mover|abre(?: \w+)? ojos|abrir(?: \w+)? ojos|contesta|hace caso|fuerzas?)|no (?:la|lo) (?:puedo|podemos|logro) (?:despert\w*|levantar)|flacid\w*|aguad[oa]|aguadit[oa]|guang[oa]|floj[oa] (?:como|el cuerpo|tod[oa]|sus)|(?:tod[oa]|muy|cuerpo|como|ella|nin[oa]|bebe|hij[oa]|hijit[oa]|nen[ea])(?: \w+)? floj(?:o|a|ito|ita)|como (?:un |una )?(?:trapo|trapito|muneca? de trapo)|desvanec\w*|convulsion(?:a|o|ando|aba)\w*|(?:tiene|tuvo|teniendo|dio|dando|con|otra|una|le dio una) (?:otra )?(?:convulsion\w*|crisis convulsiva|ataque)|(?:le )?(?:dio|esta dando) un ataque|ojos (?:\w+ ){0,2}(?:en blanco|blancos|volteados|para atras|hacia atras|ido)|se le (?:van|voltean|voltearon|fueron|ponen) los ojos|letarg\w*|desguanz\w*|sin vida|colaps\w*|(?:tembl\w*|sacud\w*) (?:tod[oa]|todo el cuerpo|el cuerpo|sin parar)|se esta sacudiendo|sacudidas|perdio el (?:conocimiento|sentido)|no esta consciente)\b/g,
+    near: /\b(?:(?:muy|bien|tan|demasiado|super|mas|bastante) (?:dormid\w*|dormilon\w*|sueno|cansad\w*|debil)|somnolient\w*|adormilad\w*|adormec\w*|decaid\w*|desganad\w*|debil\w*|tembl\w*|tiembl\w*|aletargad\w*|convulsion\w*|mucho sueno|no es (?:el|ella) mism[oa]|(?:esta|como) (?:ida?|perdid[oa]|atontad[oa]|apagad[oa])|sin energia|apagad[oa])\b/g,
+  },
+  {
+    sign: 'bleeding',
+    sure: /\b(?:no (?:se )?(?:le )?(?:quita|corta|detiene|para) (?:la |el )?sangr\w*|empapad\w* (?:\w+ ){0,3}(?:de|en|con) sangre|(?:no|ni) (?:\w+ ){0,2}?(?:para|deja|paro|detiene|detener|parar|contener|dejado|parado|deja)(?: \w+){0,2} (?:de )?(?:sangr\w*)|sangr(?:a|ando|ado|ar|o|aba|ada|an)\b|sangramiento|sangrad[oa]|hemorrag\w*|emorrag\w*|desangr\w*|(?:much[oa]|muchisima|bastante|demasiada|harta|tanta|monton de|llen[oa] de|banad[oa] (?:en|de)|empapad[oa] (?:de|en|con)|charco de|chorro de|chorros de|borbotones de) sangre|sangre (?:much[oa]|muchisima)|sangre (?:\w+ ){0,2}(?:por todos? (?:lados|partes)|a chorros?|chorreando|sin parar|no para|no se detiene|que no para|a borbotones|brotando)|chorre\w+ (?:de )?sangre)\b/g,
+    near: /\b(?:(?:dejo|paro|para) de sangrar|supur\w*)\b/g,
+  },
+  {
+    sign: 'fresh-blood',
+    sure: /\b(?:sangre|sangrecita|sangrit[ao]|sanguinolent\w*|ensangrent\w*|sanguin\w*)\b/g,
+    near: /\b(?:rosad\w*|rosit\w*|rojiz\w*|rojit\w*|(?:liquido|algo|cosa|manchit\w*|color) (?:rosa|roj[oa])|(?:borra|pozo|asiento|granos|posos?) de cafe)\b/g,
+  },
+  {
+    sign: 'hard-belly',
+    sure: new RegExp(
+      `\\b(?:${belly}${copula} (?:dur[oa]|durit[oa]|durisim[oa]|rigid\\w*|ties[oa]|hinchad\\w*|hinchando\\w*|hincho|inflamad\\w*|inflamo|distendid\\w*|abultad\\w*|piedra|tabla|tambor)|(?:dur[oa]|durit[oa]|durisim[oa]|rigid\\w*|hinchad\\w*|inflamad\\w*|distendid\\w*)(?: (?:y|la|el|su|de|del|esta|tiene|dur[oa]|hinchad[oa]|toda)){0,3} ${belly}|(?:hincha\\w*|hincho|inflam[oa]\\w*|distension) (?:\\w+ ){0,3}${belly})\\b`,
+      'g',
+    ),
+  },
+  {
+    sign: 'tight-belly',
+    sure: new RegExp(
+      `\\b(?:${belly}${copula} (?:mas (?:dur|hinchad|inflamad|rigid)[oa]|tens[oa]|apretad\\w*|inflad\\w*|inflando\\w*|inflo|grande|grandota|gord[oa]|llen[oa]|firme|creciendo|gases|abombad\\w*|globo)|(?:tens[oa]|apretad\\w*|inflad\\w*|abombad\\w*)(?: (?:la|el|su|de|del)){0,2} ${belly})\\b`,
+      'g',
+    ),
+  },
+  {
+    sign: 'severe-pain',
+    sure: /\b(?:grit(?:a|ando|os?|aba|ar|an|e)\b|(?:[7-9]|10) ?(?:\/|de) ?10|(?:much[oa]|muchisim[oa]|bastante|demasiad[oa]|hart[oa]|tanto|mucho mucho|monton de) dolor\w*|dolor(?:es|cito)? (?:(?:es|esta|muy|tan|bien|super|demasiado|bastante|mas|cada|vez) )*(?:fuertes?|intens[oa]s?|horribles?|terribles?|insoportables?|sever[oa]s?|grave|fuertisim\w*|agudo|feo|mucho)|(?:fuerte|terrible|horrible|intenso|insoportable) dolor|(?:duele\w*|dole\w*|doliendo\w*)(?: (?:la|el|su|le|barriga|panza|estomago|muy|bien|tan|ya)){0,3} (?:muchisimo|mucho|bastante|demasiado|horrible|un monton|feo|fuerte|harto|un chingo|terrible)|retorc\w*|retuerc\w*|revolc\w*|inconsolable\w*|agonia|(?:llor\w*|chill\w*) de(?:l)? dolor)\b/g,
+    near: /\b(?:(?:llor\w*|chill\w*)(?: (?:y|ella|el|tanto|muy|mucho)){0,2} (?:mucho|muchisimo|sin parar|demasiado|fuerte|bastante|desconsolad\w*|tanto|y llora|no para|todo el tiempo)|no (?:\w+ ){0,2}?(?:para|deja|ha parado|paro) de (?:llorar|chillar|quejarse)|no (?:se calma|(?:lo|la) puedo calmar|se consuela)|encog\w*|doblad[oa])\b/g,
+  },
+  {
+    sign: 'vomit',
+    sure: new RegExp(
+      `\\b(?:(?:vomit\\w*|vomit[oó]|devolv\\w*|devuelv\\w*|arroj\\w*|guacare\\w*|regurgit\\w*|basc\\w*|deposo)(?: \\w+){0,4} ${green}|(?:verd\\w*|bilis)(?: \\w+){0,2} (?:vomit\\w*|arroj\\w*)|(?:vomit\\w*|devolv\\w*|devuelt\\w*|arroj\\w*)(?: \\w+){0,2} (?:muchas veces|varias veces|a cada rato|todo|sin parar|\\d+ veces|otra vez|de nuevo|seguido|mucho|muchisimo|bastante|constante\\w*|todo el (?:dia|tiempo)|toda la noche|a chorros?|en proyectil)|(?:no (?:para|deja|ha parado|ha dejado) de|sigue|lleva|esta|sin parar de|cada vez mas|mucho|much[oa]s|varios|empezo a|comenzo a) (?:vomit\\w*|devolver|devolviendo|arroj(?:ar|ando))|vomitando|vomita|devolviendo|bilis|bilioso)\\b`,
+      'g',
+    ),
+    near: /\b(?:vomit\w*|devolvi\w*|arrojo|arcad\w*|arqu\w+ada\w*|arquead\w*|nause\w*|ascos?|regurgit\w*|ganas de vomitar|guacare\w*|eructa\w*)\b/g,
+  },
+  {
+    sign: 'fever',
+    sure: /\b(?:fiebre\w*|fiebrecita|calentura\w*|febril|afiebrad\w*|enfiebrad\w*|temperatura (?:esta |muy |le )?(?:alta|altisima|elevada|subio|sube)|(?:tiene|con|trae|anda con|le dio|hay|de) (?:mucha |alta |algo de )?temperatura(?! (?:normal|de (?:3[0-6]|37)))|(?:muy )?hirviendo|ardiendo|quemando)\b/g,
+    near: /\b(?:(?:esta|muy|un poco|poco|siento|siente|tod[oa]|bien|algo|frente|piel|medio|super|cuerpo) (?:calient\w*|calentit\w*|tibi[oa])|calientit[oa]|escalofri\w*|sud(?:ando|orosa|oroso|or)\b|decimas|febricula)\b|^(?:si )?caliente$/g,
+  },
+  {
+    sign: 'pain',
+    sure: /\b(?:quej\w* de(?:l)? dolor\w*|(?:llor|chill|quej|grit)\w* (?:cuando|si|al) (?:se )?(?:lo |la |le )?(?:toc|apriet|apret|mov|muev)\w*|dolor\w*|duele\w*|dolid\w*|adolorid\w*|dolio|doliendo\w*|ardor|arde|ardiendo(?:le)|colicos?|retortij\w*|calambres?|sensible)\b/g,
+    near: /\b(?:molest\w*|incomod\w*|quej\w*|gim(?:e|i|ot)\w*|irritad[oa] del? dolor)\b/g,
+  },
+  {
+    sign: 'leak',
+    sure: /\b(?:gote(?:a|ando|o|aba|ar|os)\b|gotera|fuga\w*|filtr\w*|escurr\w*|chorrea\w*|derram\w*|rezum\w*|(?:se (?:le )?(?:esta )?)?(?:sale|saliendo|salio|tira|tirando|bota|botando)(?: \w+){0,4} (?:por (?:los |el |un |al )?(?:lados?|lado|alrededor|fuera|orilla\w*|costado\w*|borde\w*)|alrededor|del (?:agujero|hoyo|hoyito|estoma)))\b/g,
+  },
+];
+
+/** Words that make any sign small, so that it is asked about. */
+export const small =
+  /\b(?:(?:muy |un )?(?:poco|poquit\w*|poquitin|tantit\w*|pelin|chin|tris|pizca|pedacito)(?: de)?|gotit\w*|gotas?|mancha|manchit\w*|puntit\w*|puntos?|hilit\w*|hilos?|rastr\w*|rastros?|leve\w*|levemente|liger\w*|apenas|casi nada|minim\w*|algo de|raya|rayita|restos?|tantico|(?:no|ni) (?:mucho|mucha|tanto|tanta)|medio|nada mas)\b/;
+
+/** A negation reaches forward over words that only lead up to the sign. */
+export const negator =
+  /\b(?:no(?! (?:para|paran|deja|dejan|cesa|cesan)\b)(?! vomit\w+ (?:\d|una|varias|muchas|otra|todo|mucho))|ni|sin|nada de|ningun|ninguna|ninguno|ningunos|ningunas|nunca|tampoco|jamas|niega|cero|libre de|nadie)\b(?! (?:solo|se si|estoy segur|estamos segur))/g;
+
+/** A word that may stand between a negation and its sign without ending its reach. */
+export const reach =
+  /^(?:hay|hubo|tiene|tengo|tuvo|teniendo|veo|ve|ven|vemos|le|la|lo|les|se|me|nos|ha|han|he|hemos|esta|estan|estuvo|estado|anda|andan|a|un|una|ningun|ninguna|ningunas|ninguno|mas|nada|de|del|el|los|las|con|signos?|senal|senales|rastros?|visible|fresca|fresco|nuev[oa]s?|tanto|tanta|muy|parece|ni|sale|salio|saliendo|salido|sintio|siente|siento|noto|nota|presenta|presentado|presento|por|en|ahi|ya|algo|que|este|haya|tenido|sido|puesto|pone|puso|poniendo|ninguno|sonda|tubo|boton|agujero|hoyito|estoma|herida|su|sus|color|algun|alguna|dado|visto|trae|tan|o|u|e|al|tocar|esa|ese|eso|asi|como|verde|morad\w*|azul\w*|palid\w*|mal|roj[oa]|alta|alto|dolor|signo|sintomas?|ganas|problemas?|dificultad|cuesta|trabajo|para|respirar|labios|cara|boca|piel|barrig\w*|panz\w*|estomago|vientre|abdomen|bien|todo|toda|cosa|tipo|clase|hinchad[oa]|ella|nin[oa]|bebe|hij[oa]|mi|fuerte|fuertes|mucho|mucha|quejado|queja|tanto|demasiad[oa]|parar|ver|verse|sangre|todavia|aun|por|fuera|donde|ponerse|parece|aparente)$/;
+
+/** "¿Fiebre? no" asks and denies in one. */
+export const askedAndDenied = /\?+ ?(?=(?:no|nada|ningun[oa]?)\b(?! \w))/g;
+
+/** Not knowing about the sign. */
+export const unsureOfSign =
+  /\b(?:no se si|no (?:estoy|estamos) (?:muy )?segur\w*(?! (?:de )?(?:que|por que|porque|cuanto|como))|(?:no )?segur[oa]s? si|no (?:puedo|alcanzo a|logro) (?:ver|decir|saber|distinguir)|ni idea si|no sabria|(?:me )?preocupa(?:da|do)?(?: \w+)? que|dudo|tengo duda|no se distingue|no parece pero)\b/;
+
+/** A fear, a rule asked about, or a question: not something that is there. */
+export const supposed =
+  /\b(?:que pasa si|que (?:hago|hacemos|debo hacer) (?:si|en caso)|(?<!\d )y si (?:le|se|la|lo|tiene|empieza|le da|hay|sale|presenta|vomita|sangra)|en caso (?:de|que)|por si (?:acaso|le|se|tiene)|si (?:llega a|llegara|tuviera|hubiera|empezara|empieza a|llegase|presenta|presentara|le llega|se llega|se pusiera|se pone|le da|le diera|saliera)|(?:me da|tengo|con) (?:mucho )?miedo (?:de |a )?(?:que )?|(?:le )?(?:puede|podria|va a|vaya a|pueda) (?:dar(?:le)?|tener|pasar(?:le)?|empezar|ponerse|salir(?:le)?|sangrar|doler(?:le)?|vomitar)|(?:debo|hay que|tengo que|estoy|estare|estamos) (?:vigilar|fijarme|estar pendiente|pendientes?|observar|vigilando|atent[oa]s?)|es normal|como se (?:si|ve)|como (?:distingo|reconozco)|para (?:evitar|prevenir)|evitar|prevenir|riesgo de|que (?:es|significa)|a que se refiere|cuanta (?:sangre|fiebre) es|le (?:va|ira) a doler|le dolera)\b/;
+
+/** Trouble breathing that has not begun: "que hago si deja de respirar". Told of as there, again or lasting, it is no fear. */
+export const feared =
+  /\b(?:(?:que pasa|que hago|que hacemos|por) si|miedo (?:de |a )?que|en caso de que) (?:me |se )?(?:le )?(?:deja(?:ra)? de respirar|para(?:ra)? de respirar|ahoga(?:ra)?|ahogue|deje de respirar|atraganta(?:ra)?|atragante|asfixi[ae]|falta el aire)\b(?! (?:otra vez|de nuevo|como|cada|tanto|mucho|ahora|cuando)\b)/g;
+
+/** Said of another time. */
+export const past =
+  /\b(?:ayer|anoche|antier|anteayer|(?<!que )antes(?! de (?:que|ahora))|(?:la semana|el mes|el ano|ano|mes|semana|fin de semana|verano|invierno) (?:pasad[oa]|antepasad[oa])|hace (?:como |mas de |unos |unas |un |una )*(?:\d+ |varios |varias |muchos |muchas |par )?(?:dias?|semanas?|mes(?:es)?|anos?|horas?)|(?:dias|semanas|meses|anos) atras|cuando (?:nacio|era|tenia|estaba|le pusieron|la operaron|lo operaron|recien)|(?:en|durante|despues de|tras) (?:la |el |su )?(?:cirugia|operacion|hospital|parto|nacimiento|neo\w*|ucin?)|a veces|siempre (?:ha|tiene|se|le)|normalmente|suele|padece|padecia|sufre|sufria|tenia|tiende a|historial|antecedentes?|en el pasado|alguna vez|la otra vez|la vez pasada|de vez en cuando|trastorno)\b/;
+
+/** "Desde ayer" goes on. */
+export const sinceThen =
+  /\bdesde (?:ayer|anoche|antier|esta (?:manana|tarde|noche|madrugada)|hace (?:\w+ ){0,2}(?:horas?|dias?|rato|\w+))(?: (?:en|por) la \w+)?\b/g;
+
+/** Said to be over, in the same statement or a later one of the sentence. */
+export const over =
+  /\b(?:ya (?:paro|se (?:le )?(?:quito|calmo|paso|detuvo|compuso|durmio|fue)|dejo de|esta (?:bien|mejor|tranquil\w*|normal|calmad\w*)|le (?:paso|bajo))|ya no (?!respond|reaccion|despiert|se (?:mueve|despierta|queja)|me |nos |abre|contesta|respira|puede|quiere|la |lo |jala|aguanta)|(?:se|le) (?:detuvo|calmo|quito|bajo la fiebre)|se le paso|dejo de (?!respir|mover|respond|reaccion)|paro(?: de)?|esta mejor|mejoro|cedio|se controlo|controlad[oa])\b/;
+
+/** What comes back through the tube, looked at only while that is asked. */
+export const redContents =
+  /\b(?:roj[oa]|rojiz[oa]|rojit[oa]|sanguinolent\w*)\b(?! ?(?:tapa|tapon|puerto|linea|tubo|marca))(?<!(?:tapa|tapon|puerto|linea|tubo) (?:es |esta )?roj[oa])/;
+
+/** Said of someone or something else. */
+export const other =
+  /\b(?:mi (?:otr[oa]|mano|dedo|cabeza|corazon|espalda|panza|estomago)|a mi (?:me|tambien)|me (?:duele|siento|corte|estoy|tiemblan?)|yo (?:estoy|tengo|ando|me))\b/;
+
+/** Said of another person altogether: not heard at all, but for breathing. */
+export const otherPerson =
+  /\b(?:(?:mi|su|nuestr[oa]|el|la) (?:otr[oa] (?:hij[oa]|nin[oa])|hij[oa] (?:mayor|menor|grande)|herman[oa]|hermanit[oa]|gemel[oa]|prim[oa]|perr[oa]|gat[oa])|(?:mi|su) (?:esposo|esposa|marido|mama|papa|suegr[oa]|abuel[oa]|ti[oa]) (?:tiene|esta|tuvo|sangr\w+|vomit\w+|se (?:desmayo|cayo|puso)|anda))\b/;
+
+/** Words that only look like signs. */
+export const lookalikes: readonly RegExp[] = [
+  /\bahog\w*(?: pero)? de (?:la |pura |tanta )?risa\b|\bsoy yo (?:la|el) que no (?:puede|puedo) respirar\b|\bno es (?:de|por) dolor\b/g,
+  /\b(?:(?:mi|su|la|el) (?:espos[oa]|marido|mama|papa|suegr[oa]|doctora?|enfermera)|(?:en (?:el|su)|al) trabajo)(?: y)? (?:ya )?no (?:me |nos )?contesta\w*(?! (?:la|el|mi|su) (?:nin|beb|hij|nen))|\bno (?:me |nos )?contesta\w* (?:el |al |mis? |las? )?(?:telefono|cel\w*|llamadas?|mensajes?)\b/g,
+  /\bme (?:sangra|sangran|duele|duelen) (?:la|el|los|las|un) (?:mano|manos|dedo|dedos|brazo)(?: a mi)?\b/g,
+  /\b(?:como|parece) (?:de )?(?:el |un )?vomit\w*\b|\b(?:amarill\w*|verd\w*|cafe|beige) (?:muy )?palid\w*/g,
+  /\bnada (?:aguad|floj|palid|morad|azul|dur|hinchad|inflad|calient)\w*/g,
+  /\b(?:respir[ae]|respirar|respire|respiro|respirando|respiramos) (?:hondo|profundo|profundamente)\b|\brespirador\b|\bun respiro\b/g,
+  /(?<!\b(?:no|ni|sin|apenas|casi|nunca|puede|tampoco)(?: (?:esta|le|la|se|puede|lo|anda|parece))* ?)\brespir(?:a|ando|acion|ar)(?: (?:es|esta|va|se|ve|muy|todo|sigue|parece|super|perfectamente|totalmente|y|duerme|come|la|lo|veo|siente|de|forma|manera|por))* (?:bien(?! (?:feo|raro|rara|mal|rapid|agitad))|normal\w*|tranquil\w*|perfect\w*|sin (?:ningun |ninguna )?(?:problemas?|dificultad)|calmad\w*|facil\w*|regular|sol[oa]|tranquilamente)\b(?! no)/g,
+  /\b(?:presion|prueba|pruebas|analisis|examen|examenes|tipo|muestra|banco|azucar) (?:de (?:la )?|en (?:la )?)?sangre\b|\bsangre fria\b|\bsangron\w*\b/g,
+  /\b(?:medicin\w*|medicament\w*|jarabe|pastill\w*|gotas|remedio|plan|dosis|diazepam)(?: (?:de|para|contra|del))(?: (?:la|las|los|el|su|sus))? (?:fiebre|calentura|dolor|convulsion\w*|epilepsia|nauseas?|vomitos?|temperatura|respirar|sangre)\b/g,
+  /\b(?<!\bcomo (?:un |una |el |la )?)(?:tapa|tapita|tapon|pinza|puerto|puertos|tubo|tubito|sonda|boton|tira|tirita|valvula|globo|jeringa|caja|bolsa|papel|kit|gasa|cinta|camisa|cobija|trapo|toalla|punta|linea|anillo|marca|ropa|panal|manta|vestido|zapat\w+|agua|strip)s?(?: (?:es|son|esta|se|puso|de|color|la|el|que|tiene|un|una|muy|ya|medio|cambio|a|salio|ve|quedo)){0,4} (?:azul\w*|morad\w*|gris\w*|verd\w*|roj[oa]s?|rosad?a?o?|amarill\w*|blanc[oa]s?|palid\w*|caliente|tibia)\b/g,
+  /\b(?:la|el|una|un) (?:azul|morad[oa]|verde|roj[oa]|rosa|rosad[oa]|gris)\b(?! (?:en|de|del) )/g,
+  /\b(?:agua|toalla|trapo|bano|compresa|panito|pano|leche|formula|cuarto) (?:muy )?(?:caliente|calientita|tibia|tibio)\b|\bdolor de cabeza\b/g,
+  /\b(?:yo|estoy|mama|papa|mi (?:mama|esposo|esposa|suegra|hermana)|estamos|me)(?: \w+)? (?:llorando|temblando|gritando|sudando|desmay\w+|vomitar|ahog\w+|grit\w+|agitad[oa])\b|\b(?:estoy|ando|me puse|me siento) (?:muy |toda |todo )?(?:palid[oa]|temblando|debil|agitad[oa]|sudando|mal)\b/g,
+  /\b(?:le )?(?:va a doler|dolera|le duele\?|esto duele|sin que le duela|para que no le duela|no quiero que le duela|lastimar\w*)\b/g,
+];
+/** A list: its negation reaches all of it. */
+export const listed = / (?:o|u|ni) /;
+/** Where a statement inside a sentence ends. */
+export const statementEnd =
+  /\||\b(?:(?:pero|solo|solamente|nada mas)(?! (?:es |fue |muy |solo |nada mas |como |son )*(?:un |una |unas |unos )?(?:poc|poquit|tantit|leve|gotit|gotas?|hilit|manchit|puntit|\d got))|excepto|sino|aunque|luego|entonces|porque|lo que|salvo|menos)\b|\by\b|\be\b/;
+/** "Fiebre: no". */
+export const deniedAfter = /^ ?(?:[:=-] ?)?(?:no|nada|ningun[oa])$/;

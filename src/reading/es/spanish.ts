@@ -1,0 +1,44 @@
+/** Spanish, the whole of it, in the shape that English gives. */
+import * as answers from './answers.ts';
+import * as calendar from './calendar.ts';
+import * as children from './children.ts';
+import * as clock from './clock.ts';
+import * as fever from './fever.ts';
+import * as grammar from './grammar.ts';
+import * as howIn from './howIn.ts';
+import * as language from './language.ts';
+import * as numbers from './numbers.ts';
+import * as ph from './ph.ts';
+import * as rehearsal from './rehearsal.ts';
+import * as signs from './signs.ts';
+import * as siteWords from './siteWords.ts';
+import * as spelling from './spelling.ts';
+import * as times from './times.ts';
+import * as told from './told.ts';
+import * as tube from './tube.ts';
+import * as weight from './weight.ts';
+import * as wishes from './wishes.ts';
+import * as yesNo from './yesNo.ts';
+
+export const spanish = {
+  answers,
+  calendar,
+  children,
+  clock,
+  fever,
+  grammar,
+  howIn,
+  language,
+  numbers,
+  ph,
+  rehearsal,
+  signs,
+  siteWords,
+  spelling,
+  times,
+  told,
+  tube,
+  weight,
+  wishes,
+  yesNo,
+};

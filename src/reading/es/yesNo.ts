@@ -1,0 +1,68 @@
+/** Spanish yes, no, and the many ways of being unsure. Tried in the order: neutral, unsure, no, yes. */
+
+/** Sounds like yes or no and is neither; "si" without its accent is also "if". */
+export const neutral =
+  /\bno (?:le |lo |la |te )?(?:entiendo|entendi|comprendo)\b|\b(?:eso|esto|mi respuesta) (?:esta|estuvo|estaba) mal\b|\b(?:sin|no hay|ningun|ni un) (?:\w+ )?(?:problemas?|lio|bronca|pedo|molestia)\b|\bno (?:hay|se|te) (?:problema|preocupe|preocupes|apure)\b|\bay,? no\b(?! (?:tengo|tenemos|hay|lo|la|las|los)\b)|\b(?:y )?si no\b(?! (?:lo|la|los|las) teng)|\b(?:por|y|a ver|que) si (?:acaso|no|le|quiere)\b|\bsi (?:quiere|quieres|gusta|gustan|acaso|es que|fuera|hubiera|tuviera|necesit\w+|hace falta|llega a)\b|\bno (?:me )?cuelg\w+\b|\bno solo\b(?! (?:esta|llora|se queja|quiere))|\bsin (?:querer|embargo)\b|\bcomo si nada\b/g;
+
+export const unsure =
+  /\b(?:no (?:estoy|estamos|esty|etoy) (?:muy |tan |bien |100 ?% ?|completamente |totalmente |del todo |cien por ciento )*(?:segur\w*|convencid\w*|ciert\w*)|no(?: tan| muy)? segur[oa]s?|no \w{4,9}(?: muy| tan)? segur[oa]s?|no (?:lo |la )?se(?= ?$| ?[.,;!?|]| (?:si|que|cuando|cuanto|cuantos|cual|como|bien|exactamente|exacto|donde|la verdad|porque|nada|pero|y|mucho|con|aun|todavia|ahora|decir\w*|sinceramente|segur\w*|perdon|ayuda|por|de|creo|tal|a|soy|mi|yo|ella|su|quien)\b)|no (?:lo )?(?:sabe|sabemos|saben|sabria)\b(?: \w+)?|no (?:me |nos )?(?:acuerdo|acordamos|recuerdo|recordamos|fije|fijamos)|ni idea|(?:ni|no) tengo (?:ni )?(?:idea|la menor idea)|quien sabe|quizas?|tal ?vez|a lo mejor|alomejor|capaz|creo|creemos|cree|creeria|pienso|supongo|supuestamente|se supone|(?:me )?imagino|(?:eso |asi )?parece(?! (?:bien|estar bien|tranquil\w*|normal|contento|contenta|comod[oa]))|al parecer|pareciera|puede (?:ser|que)|podria|pudiera ser|posible(?:mente)?|probable(?:mente)?|seguramente|mas o menos|masomenos|mas omenos|maso|espero|ojala|dudo|tengo (?:mis )?dudas|no (?:puedo|logro|alcanzo a|se) (?:ver|distinguir|saber|decir|decirle)(?: bien)?|no se ve bien|(?:es )?dificil (?:de )?(?:decir|saber|ver)|depende|si y no|ni si ni no|deberia|segun yo|hasta donde (?:yo )?se|que yo sepa|no exactamente|no precisamente|como que|medio medio|casi seguro|si o no|regular|a medias|puede|seria)\b/g;
+
+export const no =
+  /\b(?:no (?:es|esta|son|estan) (?:muy |tan |todo )?(?:correct[oa]s?|ciert[oa]|exact[oa]s?|verdad)|(?:claro|desde luego|por supuesto|obvio|definitivamente|absolutamente) que no|(?:todavia|aun|ahora|aqui|para|de eso)? ?no|noo|nop|nope|nah|na|nel|nones|ño|negativo|nada|nadie|ningun|ninguno|ninguna|ningunas|ningunos|nunca|jamas|tampoco|ni|n|sin|incorrecto|incorrecta|falso|mal|equivocad[oa]|not|dont|none)\b/g;
+
+export const yes =
+  /\b(?:si|sii|sip|aja|sep|sipi|simon|zi|cy|claro(?! que no)|claro que si|correcto|correcta|afirmativo|exacto|exactamente|asi es|efectivamente|por supuesto(?! que no)|desde luego(?! que no)|obvio(?! que no)|definitivamente(?! que no)|seguro que si|yes|yeah|yep|yea|yess|eso es(?= ?$| ?[.,;!]| (?:asi|todo|correcto)\b))\b/g;
+
+/** No as an answer of its own; "no se ve" and "no hay" say no to something else. */
+export const plainNo =
+  /\b(?:(?:claro|desde luego|por supuesto|obvio) que no|negativo|nada de (?:eso|nada)|ningun[oa]s?(?: de (?:eso|esos|esas|esto|ellos|ellas|los|las)\b.*)?|nop|nope|nah|nel|nones|nada|tampoco|noo|n)\b|^no\b(?! (?:se|me|le|lo|la|los|las|esta|estan|tiene|tengo|hay|puedo|puede|quiere|ha|es|estoy|deja|para|responde|reacciona|despierta|respira|parece|entiendo|creo|anda|ve|veo|come|mueve|abre|llora|estan|esta)\b)|[.,;!?] ?no\b(?= ?$| ?[.,;!])/g;
+
+/** A question of theirs, not an answer. */
+export const question =
+  /^(?:(?:ok|y|pero|hola|perdon|disculpe|oiga|bueno|entonces|espere|ay) )*(?:que (?:hago|hacemos|es|significa|debo|debemos|pasa|quiere|tengo|puedo|sigue|tubo|sonda|hace|mas|tan|tipo|paso)|cual(?:es)? (?:es|son|de|sonda|tubo|datos|informacion|tiras?|kit)|como (?:le|lo|la|se|hago|puedo|debo|es|esta|puedo|saco|meto|pongo|mido)|donde (?:esta|lo|la|pongo|va|compro|llevo)|cuant[oa]s? (?:tiempo|le|tengo|debo|mas|agua|tarda|espero|falta|ml)|quien (?:es|me|va)|por que|porque (?:no|se|le|me)(?=.*\?)|para que)\b|^(?:(?:ok|y|pero|hola|perdon|disculpe|oiga|bueno|entonces|si) )*(?:debo|debemos|deberia|puedo|podemos|se puede|tengo que|tenemos que|hay que|es (?:normal|malo|grave|necesario|peligroso)|le (?:doy|pongo|meto|hago|puedo|empujo|jalo|saco|echo)|la (?:meto|llevo|puedo|saco)|lo (?:meto|llevo|pongo|puedo|saco)|voy|vamos|me voy|empujo|espero|ustedes|usted|esta bien si|esta mal si|sera)\b[^.!]*\?|\b(?:sirven?|funcionan?|se pueden? usar|puedo usar\w*)\b[^.!]*\?/;
+
+/** Means yes only when it is a whole statement of its own. */
+export const yesStatement =
+  /^(?:es verdad|verdad|es cierto|cierto|asi mismo|eso mismo|(?:si )?(?:lo|la|los|las) (?:tengo|tenemos|tiene)(?: todo| todos| todas)?|(?:tengo|tenemos)|(?:si )?(?:hay|esta|estan)|de acuerdo|tal cual|sin duda|simon|ok si)$/;
+
+/** Words before or after a statement that change nothing. */
+export const filler =
+  /\b(?:ok|okay|oki|pues|bueno|este|eh+|mm+|ah|hola|buenas|noches|buenos dias|por favor|muchas gracias|muchisimas gracias|gracias|ay|dios mio|dios|gracias a dios|ya|ahora|aqui|aca|en casa|en la casa|conmigo|con nosotros|senorita|enfermera|enfermero|doctora|doctor|disculpe|perdon|mire|oiga|la verdad|jaja|amen|tambien|finalmente|por fin|mija|creame)\b/g;
+
+/** Whatever stands before the last of these was taken back. */
+export const correction =
+  /\b(?:no,? esper(?:en?|a(?:te|me)?)|(?<!\bde )esper(?:en?|a(?:te|me)?)(?= (?:no|es|son|era|eran|si|\d|mejor|me|la|el|ya no)\b|[ .,!]*$|,)|perdon|perdone|disculpe|(?<!\b(?:le|les|te|como|lo|que) )digo(?! (?:que|yo)\b)|quise decir|quiero decir|queria decir|mas bien|mejor dicho|corrijo|correccion|me equivoque|ups|error mio|rectifico|en realidad|olvid[ea] eso|wait|sorry)\b/g;
+
+/** A no as it stands beside words of correction: "no, espere". */
+export const bareNo = 'no|nop';
+/** What a value is set against: "7 kilos, no 17", "gj, no g". */
+export const contrast =
+  /(?<=\b(?:\d[\d.]*(?: ?[a-z]{1,10})?|g ?-?j|g|j),? )(?:y )?(?:no|en vez de|en lugar de) (?:una? |la |el )?(?:\d[\d.]*|g ?-?j|g|j)\b|^(?:no,? )?no (?:son |es |era |eran |pesa )?(?:una? )?(?:\d[\d.]*|g ?-?j|g|j)\b(?=.*\b(?:\d|g|gj|j))/g;
+
+/** Said alone these take nothing back. */
+export const softCorrection = /^(?:perdone?|disculpe|en realidad|sorry|mas bien)$/;
+
+/** Short words that are no slip of "nunca", "creo" and their kin. */
+export const doubtWords: readonly string[] = [
+  'nunca',
+  'nada',
+  'ninguno',
+  'ninguna',
+  'creo',
+  'quiza',
+  'quizas',
+  'supongo',
+  'dudo',
+  'nadie',
+  'todavia',
+  'tampoco',
+  'segura',
+  'seguro',
+];
+
+/** Real words one letter away from them. */
+export const noSlips: ReadonlySet<string> = new Set(
+  'nuca nado nata nace nave lado dado hada nena cada para casa cosa cero crea cree creer crece creo quita quito duda dura duro dedo puso seguros seguras segun seguir todavia ninguna nadar nadas anda toda todo nadien ada asegura asegure'.split(
+    ' ',
+  ),
+);

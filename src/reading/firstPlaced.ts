@@ -1,0 +1,144 @@
+/** Reads when the child's first tube was placed: the age of the tract, never the date of a later change. */
+import { DateTime } from 'luxon';
+import type { DateRange } from '#machines/facts.ts';
+import { type Dated, type Days, datesIn } from './calendar.ts';
+import { type Amount, roughShare, type Span, spansIn } from './durations.ts';
+import type { Lexicon } from './lexicon.ts';
+import { clausesOf, type Found, type Open, part, type Said } from './said.ts';
+import { tubeKindTold } from './tubeKind.ts';
+import { afterCorrection } from './yesNo.ts';
+
+/** No child of a home line carries a tube longer (from memory). */
+const mostYears = 25;
+/** No text a parent types has more statements about one date; the rest is not read for it. */
+const mostClauses = 16;
+/** Nor is one statement of it longer: what is, is asked again. */
+const mostCharacters = 400;
+
+/** The reader's day. Every reader asks for it and working it out costs as much as reading, so the last minute's answer is kept. */
+export function localToday({ nowMs, timeZone }: Open): DateTime {
+  const minute = Math.floor(nowMs / 60_000);
+  if (last?.minute === minute && last.timeZone === timeZone) return last.day;
+  last = { minute, timeZone, day: DateTime.fromMillis(nowMs, { zone: timeZone }).startOf('day') };
+  return last.day;
+}
+
+let last: { readonly minute: number; readonly timeZone: string; readonly day: DateTime } | null = null;
+
+/** The day that long ago; parts of a unit are rounded to fewer days. */
+export function daysBack(today: DateTime, { day = 0, week = 0, month = 0, year = 0 }: Amount): DateTime {
+  const wholeMonths = Math.floor(month) + Math.floor(year) * 12 + Math.floor((year % 1) * 12);
+  const wholeDays = Math.floor(day) + Math.floor(week * 7) + Math.floor((month % 1) * 30);
+  return today.minus({ months: wholeMonths, days: wholeDays });
+}
+
+/** A length of time before today as days; `less-than` may be as young as today. */
+function daysOfSpan({ low, high, firmness }: Span, today: DateTime): Days {
+  const latest = daysBack(today, low);
+  if (firmness === 'at-least') return { earliest: null, latest };
+  if (firmness === 'less-than') return { earliest: daysBack(today, high), latest: today };
+  const earliest = daysBack(today, high);
+  if (firmness === 'firm') return { earliest, latest };
+  const scaled = (from: DateTime, share: number, round: (n: number) => number) =>
+    today.minus({ days: round(Math.round(today.diff(from, 'days').days) * share) });
+  return { earliest: scaled(earliest, 1 + roughShare, Math.ceil), latest: scaled(latest, 1 - roughShare, Math.floor) };
+}
+
+type Role = 'placed' | 'change' | 'other' | null;
+
+function roleOf(clause: string, placed: RegExp, { times: words }: Lexicon): Role {
+  if (words.changeWords.test(clause) && !words.firstWords.test(clause)) return 'change';
+  if (words.outWords.test(clause) && !words.firstWords.test(clause)) return 'other';
+  if (words.fedWords.test(clause) && !placed.test(clause)) return 'other';
+  return placed.test(clause) ? 'placed' : null;
+}
+
+interface Placing {
+  readonly days: Days[];
+  readonly future: boolean;
+}
+
+function daysInClause(clause: string, today: DateTime, words: Lexicon): Placing {
+  if (clause.length > mostCharacters) return { days: [], future: false };
+  const spans = spansIn(clause, words).slice(0, mostClauses);
+  const long = spans.filter(
+    ({ low }) => low.minute === undefined && low.hour === undefined && low.second === undefined,
+  );
+  const rest = spans.reduce((text, { at, end }) => text.slice(0, at) + ' '.repeat(end - at) + text.slice(end), clause);
+  const dates: Dated[] = datesIn(long.length > 0 ? rest.replace(words.calendar.todayWords, ' ') : rest, today, words);
+  const days = [...long.map((span) => daysOfSpan(span, today)), ...dates.map((dated) => dated.days)];
+  const coming = long.some(
+    ({ at, end }) => words.calendar.comingSpan.test(clause.slice(0, at)) && !words.times.ago.test(clause.slice(end)),
+  );
+  const future =
+    coming || words.calendar.next.test(clause) || days.some(({ earliest, latest }) => (earliest ?? latest) > today);
+  return { days, future };
+}
+
+/** Everything that says when a first tube was placed. A clause that names no act goes with the one before it. */
+function placings({ plain, words }: Said, today: DateTime, asked: boolean): Placing[] {
+  const { times } = words;
+  const kept = plain
+    .replace(times.childPlaced, ' ')
+    .replace(times.quarterYear, times.quarterMonths)
+    .replace(times.byAge, ' ')
+    .replace(times.age, ' ')
+    .replace(/,? (?=(?:19|20)\d{2}\b)/g, ' ');
+  const placed = asked ? times.placedWords : times.placedFirmly;
+  let role: Role = asked ? 'placed' : null;
+  const found: Placing[] = [];
+  for (const clause of clausesOf(kept, words).slice(0, mostClauses)) {
+    role = roleOf(clause, placed, words) ?? role;
+    if (role === 'placed') found.push(daysInClause(clause, today, words));
+  }
+  return found;
+}
+
+function union(all: readonly Days[]): Days | null {
+  const [one, ...more] = all;
+  if (!one) return null;
+  return more.reduce<Days>(
+    (wide, { earliest, latest }) => ({
+      earliest: wide.earliest && earliest ? DateTime.min(wide.earliest, earliest) : null,
+      latest: DateTime.max(wide.latest, latest),
+    }),
+    one,
+  );
+}
+
+function isoDate(day: DateTime): string {
+  return day.toFormat('yyyy-MM-dd');
+}
+
+function settle(found: readonly Placing[], today: DateTime): Found<DateRange> {
+  const days = union(found.flatMap((placing) => placing.days));
+  if (found.some((placing) => placing.future)) return { unclear: 'future' };
+  if (!days) return null;
+  if (days.latest < today.minus({ years: mostYears })) return { unclear: 'impossible' };
+  const latest = DateTime.min(days.latest, today);
+  return { value: { earliest: days.earliest && isoDate(days.earliest), latest: isoDate(latest) } };
+}
+
+/** The answer to "when was the first tube placed?". */
+export function firstPlaced(said: Said): Found<DateRange | 'unknown'> {
+  const { calendar, times } = said.words;
+  const today = localToday(said.open);
+  const corrected = afterCorrection(said.plain, said.words);
+  const meant = corrected && settle(placings(part(said, corrected.after), today, true), today);
+  const found = meant ?? settle(placings(said, today, true), today);
+  if (found) return found;
+  if (calendar.yearsAgo.test(said.plain))
+    return { value: { earliest: null, latest: isoDate(today.minus({ years: 1 })) } };
+  if (times.unknown.test(said.plain)) return { value: 'unknown' };
+  return calendar.longAgo.test(said.plain) ? { unclear: 'unsure' } : null;
+}
+
+/** A placing told beside something else: only where the words say that it was placed. */
+export function firstPlacedTold(said: Said): DateRange | null {
+  const today = localToday(said.open);
+  const about = said.open.asking === 'confirm' && said.words.times.aboutPlacing.test(said.plain);
+  // "No, they put in a GJ in January" says when the kind changed.
+  const asked = about && tubeKindTold(said) === null;
+  const found = settle(placings(said, today, asked), today);
+  return found && 'value' in found ? found.value : null;
+}

@@ -1,0 +1,123 @@
+/** French for the answers to the plainer questions, beside yes and no. */
+import type { Statements } from '../yesNo.ts';
+
+const have =
+  '(?:(?:oui |ok )?(?:jai|ai|on a|nous avons|elle a|il a|je (?:le|la|les) (?:ai|tiens)|on (?:le|la|les) a|jen ai|on en a|y a|y en a|voici|trouvee?s?|jai (?:bien|trouve|retrouve)|jai tout|je (?:l |le |la |les )?ai|j en ai|en ai|le ai|je tiens|je possede|on en possede))';
+const thing =
+  '(?:(?:bien |tout |encore |aussi |toujours |deja )*(?:ca|tout|1|2|3|une?|(?:le |la |les |un |une |des |notre |mon |ma |son |sa |du )*(?:kit|trousse|bandelettes?|languettes?|papier|sonde|tube|bouton|sac|boite|necessaire|materiel)s?(?: (?:de |d |du |ph|urgence|secours|test|depannage|temporaire|rechange))*)?)';
+const place =
+  '(?: (?:avec|moi|nous|la|ici|dans|le|son|sac|a|maison|cote|main|pret|prete|et|sur|devant|de|secours|rechange|urgence|chez|voiture|placard|tiroir|armoire|frigo|sous|les|yeux|mains|en|on|dispo|disponible|l|hopital|formee?|encore|quelques|restent|reste|toujours|au|complet))*';
+
+export const kit: Statements = {
+  neutral:
+    /\b(?:jamais|pas|nplus)(?: (?:encore|eu|ete|du|besoin|de|a|le|la|lai|les))* (?:fait|utilise\w*|servie?|essaye\w*|ouverte?|ouvrir|fait|faire|perimee?s?|besoin|expire\w*|servir)(?: (?:seule?|ca|moi meme|encore|toute seule))*\b/g,
+  yes: new RegExp(
+    `^${have} ?${thing}${place}$|^(?:kit|trousse)${place}$|^(?:(?:je |on |jai |nous |elle |il )*(?:a |ai |avons |ete |etais |etait |suis |sommes |avais )*(?:formee?s?|montre|apprise?|appris|entraine\\w*)).*$|^(?:(?:la |une |le |un )?(?:infirmi\\w+|hopital|medecin|docteur|ils|elle|il|on)) (?:me |nous |mont )?(?:a |ont |avait )?(?:bien )?(?:montre|explique|forme|appris).*$|^(?:(?:elle|trousse|le kit|la trousse|il) est|cest) (?:la|ici|devant moi|dans (?:le|mon|son) sac)$|^(?:kit|trousse) trouvee?$|^je sais (?:comment )?faire.*$|^on (?:me|nous|le?) ?a (?:bien |deja )?(?:montre|explique|appris|forme).*$`,
+  ),
+  no: /\b(?:(?:trouve|retrouve) (?:pas|plus|nplus)|perdu|perdue|restee? (?:a|chez|au)|laissee? (?:a|chez|au|dans)|oublie\w* (?:a|chez|au|le|la)|le a oubliee?|oubliee?$|deja utilisee?|plus (?:de|d) (?:kit|trousse|bandelette\w*)|pas (?:de )?(?:kit|trousse)|(?:a|ai) (?:pas|plus|nplus) recu|tout utilise|introuvable)\b/,
+};
+export const neverDone = /\b(?:jamais|pas)(?: (?:\w+))? (?:fait|essaye\w*|utilise\w*|pratique\w*|le faire)\b/;
+export const shown =
+  /\b(?:montre\w*|formee?s?|appris\w*|explique\w*|sais (?:comment )?faire|entraine\w*|sait (?:comment )?faire)\b/;
+/** Someone else was shown, and is not there. */
+export const otherShown =
+  /\b(?:femme|mari|conjointe?|maman|papa|mere|pere|infirmi\w+|mamie|grand mere|belle mere|copine|copain|epouse|elle|il|soeur|tante)\b.{0,30}\b(?:formee?|montre\w*|appris|sait (?:comment )?faire|sait le faire|explique\w*)\b.{0,30}\b(?:travail\w*|boulot|job|absente?|pas la|pas ici|dort|partie?|sortie?|voyage|deplacement|loin|pas (?:a la )?maison)\b/;
+export const notShown =
+  /\b(?:(?:jamais|pas|personne|nul|aucune?|nplus)(?: (?:\w+)){0,4} (?:montre\w*|formee?s?|formation|apprise?|appris|explique\w*|entraine\w*|montrer|apprendre|comment (?:faire|on fait|ca marche))|(?:sais|sait|savons|savent) (?:pas|plus|nplus|vraiment pas|pas du tout)(?: \w+){0,2} (?:comment|faire|quoi faire|me servir|utiliser|servir|le utiliser|le mettre)|(?:pas sure?|aucune idee|oublie)(?: \w+){0,2} (?:comment|quoi faire)|(?:personne|aucun)(?: \w+){0,4} (?:sait|forme\w*|montre\w*|appris|explique\w*)|sans formation|(?:sais|sait) pas faire|me a rien (?:montre|appris|explique)|rien (?:montre|appris|explique))\b/;
+export const ownTube: Statements = {
+  yes: new RegExp(
+    `^(?!ok$)(?:(?:elle |il |cest |ca |tout |toute |est |a le air |le air |semble |parait |ballon\\w* )*(?:bon|bonne|bien|ok|nickel|parfait|parfaite|impeccable|impec)|${have} dans la main tout va bien|${have}|je (?:la|le) garde|jai (?:garde|recupere|conserve)|gardee?|recuperee?|garde) ?(?:${thing}|entier|entiere|en entier)${place}$`,
+  ),
+};
+export const strips: Statements = {
+  yes: new RegExp(
+    `^${have} ?${thing}${place}$|^elles sont (?:la|ici)$|^(?:jen ai|en ai) trouvee?s?$|^(?:il )?me? ?en reste$|^bandelettes?$|^(?:juste |encore |plus que |reste |il en reste |il reste |il me reste |il men reste )*(?:1|2|3|une|quelques unes|quelques|plein|plusieurs)(?: restantes?| qui restent?| seule)?$`,
+  ),
+  // Strips past their date are no strips.
+  no: /\b(?:(?:trouve|retrouve) (?:pas|plus|nplus)|perdu\w*|restee?s? (?:a|chez|au)|laissee?s? (?:a|chez|au)|oublie\w*|(?:plus|nplus|pas) (?:de |d )?(?:bandelettes?|languettes?|papier)|en ai plus|en a plus|(?:epuise\w*|vide|finie?s?)|tout utilise|(?<!pas |pas encore |nplus )(?:mouillee?s?|humides?|perimee?s?|expiree?s?|passees? date))\b/,
+};
+const liquid =
+  '(?:lait|laiteux|liquide|jus|suc|formule|truc|trucs|chose|un peu|gouttes?|contenu|blanc\\w*|jaun\\w*|clair\\w*|transparent\\w*|trouble|caille\\w*|grumeaux|beige|verdatre|\\d+(?:\\.\\d+)? ?(?:ml|mls|cc)|preparation|nourriture|aliment\\w*|suc gastrique|gastrique|quelque chose|mousse|vert\\w*|brun\\w*|marron)';
+export const contents: Statements = {
+  yes: new RegExp(
+    `^(?:(?:(?:oui|ok|jai|jen|ai|on|y|je|la|il|elle|cest|ca|eu|vu|tire|aspire|ramene|recupere|remontee?|revient|revenu|sort|sorti|vient|monte|vois|obtenu|recois|ressort|donne|pu|du|de|le|des|un|une|bien|quelques|peu|petit|genre|encore|environ|a|dans|seringue|est|avoir|tirer|aspirer|en|retire) )*${liquid}\\b.*|(?:ca (?:a )?(?:remonte\\w*|revient|marche|monte|vient|coule|sort|sorti|ressort|revenu)|jen ai (?:eu|tire|recupere|ramene)|reussi|un (?:petit )?peu|quelques gouttes|cest (?:re)?venu)(?: (?:bien|un peu|dans la seringue|tout seul|facilement))*)$`,
+  ),
+  // What went in and comes back again is not the stomach's.
+  unless:
+    /\beau (?:\w+ ){0,3}(?:mis|mise|pousse\w*|rince\w*|injecte\w*|donnee?|rincage)\b|\b(?:mon|notre|de) eau\b|\beau de rincage\b/,
+  no: /\b(?:^(?:de le )?air$|(?:que|juste|seulement|uniquement) (?:de )?(?:le )?(?:air|bulles|du vide)|de le air|du vent|air seulement|rien|sec|a sec|vide|bulles|(?:veut|peut|arrive|arrives|peux|reussis|remonte|revient|vient|sort|marche|monte|tire|coule|aspire) (?:pas|plus|nplus|rien|toujours rien|toujours pas))\b/,
+};
+export const looksRight =
+  /\b(?:lait\w*|blanc\w*|blanchatre|trouble|caill\w*|yaourt\w*|yogourt\w*|fromage (?:cottage|blanc)|grumeaux?|grumeleux|formule|beige|creme|vert herbe|vert (?:clair|pale)?gazon|herbe|(?:points?|flocons?|grains?|particules?|petits? bouts?|taches?|filaments?) (?:bruns?|marrons?|fonces?)|(?:brune?s?|marrons?|fonces?)(?: \w+){0,5} (?:bouts|points|grains|flocons)|contenu (?:gastrique|de l estomac|de le estomac)|(?:comme|du|le) (?:contenu|suc|jus) (?:de )?(?:le estomac|gastrique)?)\b/g;
+export const looksWrong =
+  /\b(?:jaun\w*|dore\w*|paille|jus de pomme|comme (?:de le |du )?(?:pipi|urine)|or\b|ambre\w*|rouge\w*|(?<!\b(?:brune?|marron|verte?|beige|blanc|blanche) )clair(?:e|es|s)?(?! que)|eau|aqueux|limpide|transparent\w*|incolore|bile|bilieux|vert (?:fonce|vif|bouteille|fluo|sapin|epinard)|noir\w*|rose\w*|rosatre|sang\w*|translucide|caca|selles?|comme de le eau)\b/g;
+export const looksOpen = /\b(?:vert\w*|brun\w*|marron\w*|verdatre)\b/;
+/** Too little light to see is no answer, and makes a yes doubtful. */
+export const looks: Statements = {
+  neutral: /\b(?:pas|nplus)(?: (?:beaucoup|assez|trop|bien))* de (?=lumiere\b)/g,
+  unless: /\blumiere\b|\bcoupure de courant\b/,
+};
+export const looksUnsure =
+  /\b(?:pas (?:sure?|certaine?)|(?:sais|sait|arrive|peux|vois) (?:pas|plus|nplus|trop pas)(?! (?:rouge|jaune|clair))|sais trop|aucune idee|difficile a (?:dire|voir)|dur a (?:dire|voir))\b/;
+export const secured: Statements = {
+  yes: /^(?!ok$)(?:(?:cest |tout est |tout |ok |bon |voila )*(?:fait|fini|termine|en place|bon|ok|regle|nickel|pret|fixee?|scotchee?|securisee?|attachee?|rempli|gonfle|gonflee)|(?:(?:elle |il |tout |cest |sonde |la sonde |tube |le tube |ballon\w* |le ballon\w* |ca |est |sont |bien |tient )+(?:fixee?|scotchee?|collee?|securisee?|attachee?|en place|serree?|rempli|gonfle|bien|stable|tendue?|bon|ok|plaquee?|solide))(?: (?:et|est|bien|fixee?|scotchee?|collee?|tape|gonfle|rempli|sonde|la|le|ballon\w*|en|place|sur|peau|ventre|contre|tient|avec|du|sparadrap|bouge pas))*|(?:jai |on a |ai )(?:tout |bien )*(?:fait|rempli|gonfle|scotche|colle|fixe|mis|tape|attache)(?: \w+){0,7}|ballon\w* (?:est )?(?:rempli|gonfle|plein|ok)(?: \w+){0,6}|ca (?:tient(?! (?:pas|plus|nplus))|bouge pas)(?: \w+){0,3}|(?:la )?sonde (?:tient(?! (?:pas|plus|nplus))|bouge pas)(?: \w+){0,3}|tout (?:est )?(?:bien )?(?:fixe|fait|bon|ok|en place))$/,
+  neutral: /\b(?:bouge|glisse|coule|fuit) (?:pas|plus|nplus)\b|\bpas de fuite\b/g,
+  no: /\b(?:(?:tient|tiens|colle|reste) (?:pas|plus|nplus)|lache\w*|lousse|(?:elle |il |ca |sonde |tube )(?:bouge|glisse|sort|coulisse|flotte)(?! (?:pas|plus|nplus))|desserr\w*|pas (?:encore )?(?:fini|fait|fixe\w*|scotche\w*|rempli|gonfle|serre\w*|attache\w*)|encore en train|a moitie|mal fixe\w*|pas (?:bien |assez )?(?:serre\w*|tendue?|colle\w*|tape\w*|scotche\w*)|plus de (?:sparadrap|ruban|scotch|tape)|(?:sparadrap|ruban|scotch|tape) (?:colle|tient) (?:pas|plus|nplus)|pas (?:le )?ballon\w*|pas (?:de )?(?:sparadrap|ruban|scotch)|presque|bientot)\b/,
+};
+export const firstFeed: Statements = {
+  yes: /^(?:(?:ca |tout |elle |il |le repas |le gavage |repas |gavage |se est |sest |est |a |cest )*(?:bien |tres bien |super bien |ok |nickel )+(?:passee?|tolere\w*|alle|supporte\w*|pris)?(?: \w+){0,3}|(?:ca |tout |elle |il )*(?:se est |a |va |est )*(?:bien |tres bien |super )*(?:tres )?(?:bien|passe bien|ok|nickel|parfait|impeccable|bien passe|tolere|bien tolere)|tout est passe(?: (?:bien|doucement|lentement|tranquillement|facilement))*|(?:(?:elle|il|y|le gavage|enfant|le enfant|ca) )+a (?:bien|tout)(?: bien)? (?:ete|supporte|tolere|bu|pris|digere|garde)(?: \w+){0,3}|(?:aucun|pas de|sans) (?:probleme|souci)s?|rien a signaler|ras|super|parfait|(?:elle|il) a tout (?:bu|pris|mange|fini|garde))$/,
+  no: /\b(?:du arreter|pas (?:bien|encore|tres bien|terrible|bon)|mal (?:passe|tolere|alle)|(?:se est |ca a |a ete )?mal|horrible\w*|terrible\w*|arretee?|refuse|veut pas|catastrophe)\b/,
+};
+export const nextDay: Statements = {
+  yes: /^(?:(?:elle|il|tout|ca|bebe|cest|on|tout le monde|la petite|le petit)(?: (?!(?:pas|nplus|jamais)\b)\w+){0,3} ?(?:bien|tres bien|super|ok|mieux|normal\w*|forme|nickel|parfait|contente?|merveille)(?: (?:ce matin|aujourdhui|maintenant))*|tout (?:va )?bien|ca va(?: \w+){0,2}|(?:aucun|pas de|sans) (?:probleme|souci)s?|rien a signaler|ras|nickel|super|parfait|(?:tres |bien )*(?:bien|mieux)|comme (?:de |d )?habitude|(?:elle|il) (?:joue|rit|gazouille|court)(?: \w+){0,3}|(?:elle|il) a bien dormi(?: tout va bien)?|en forme)$/,
+  no: /\b(?:mal|pire|malade|pas (?:bien|tres bien|terrible|super|la forme|en forme|comme d habitude|elle meme|lui meme)|empire\w*|bof)\b/,
+};
+export const arrived: Statements = {
+  neutral: /(?<=\barrivee?s? )y a (?:environ )?\d+ min\w*\b/g,
+  yes: /^(?:(?:on |nous |je |jy |y |elle |il |est |sommes |suis |ca |vient |viens |de |d |deja |bien )*(?:(?<!\b(?:on|nous|je|j) )arrivee?s?|arriver|dedans|la|a le hopital|aux urgences|sur place|admise?|inscrits?|pris en charge|prise en charge|dans la salle(?: \w+)*|a le accueil|hospitalisee?|y est|y sommes|arrive|avec le (?:medecin|docteur)|avec (?:une? |la )?(?:infirmiere?|docteur|medecin))(?: (?:aux urgences|a le hopital|la|ici|en pediatrie|maintenant))*|ils (?:la|le|nous|s occupent|se occupent) .*|on nous a pris(?: en charge)?|on (?:la|le|nous) (?:voit|examine|soigne|prend))$/,
+  no: /\b(?:en (?:route|chemin|voiture|train de (?:partir|rouler))|presque|bientot|pas encore|conduis|roule\w*|pas aller|y va pas|coince\w*|bouchons?|embouteillages?|trafic|part(?:ons)? (?:maintenant|la)|on part|a la maison|minutes|\d+ mins?|garer?|taxi|dans la voiture|sur la route|on arrive(?! a)|jarrive|jattends?|attends? (?:le|un|la|ma|mon))\b/,
+};
+export const clinic: Statements = {
+  neutral: /\b(?:ils|elles?|on|la clinique) (?:nous |la |le |me )?(?:voi\w+|recoi\w+|prend\w*|attend\w*) demain\b/g,
+  yes: /^(?:(?:oui |je |jai |on a |nous avons |viens de |les ai |le ai |la |deja |ai |bien )*(?:appele\w*|parle\w*|laisse (?:un )?message|pris (?:un )?(?:rdv|rendez[ -]?vous)|rendez[ -]?vous|rdv|contacte\w*|prevenue?s?|joint\w*|ecrit|envoye|telephone\w*|fait|avise\w*|eu (?:le |la |une? )?(?:infirmi\w*|secretaire|medecin|docteur|service))(?: \w+){0,8}|ils (?:me |nous )?(?:mont |ont |me ont |nous ont )?rappelee?s?|(?:cest )?(?:fait|pris|note|prevu)|(?:jai|on a) (?:un )?(?:rdv|rendez[ -]?vous)(?: \w+){0,5})$/,
+  no: /\b(?:pas encore|demain|plus tard|oublie\w*|vais (?:appeler|le faire|les appeler)|va appeler|repond\w* pas|pas de reponse|ferme\w*|en attente|(?:jappelle|je appelle|on appelle)(?: \w+)* (?:maintenant|suite|apres|demain)|lundi (?:je|on)|occupee?|tombe sur (?:le )?repondeur|sonne (?:occupe|dans le vide))\b/,
+};
+export const notYet =
+  /\bpas encore\b|\b(?:pas|jamais)(?: \w+)? (?:donne|nourrie?|commence\w*|mange|essaye\w*|fait|eu|gave|demarre\w*)\b|\b(?:dort|endormie?|dodo)\b/;
+export const notAll =
+  /\b(?:sauf|excepte|a part|hormis|il manque|reste (?:juste|que|a|le|la)|mais pas|manque (?:juste|que|le|la)|pas (?:encore )?(?:scotche\w*|fixe\w*|le sparadrap|le ruban|gonfle|rempli))\b/;
+export const someTimeAgo =
+  /\b(?:avant (?:le |de se |d aller |de aller |son )?(?:coucher|dodo|dormir|lit|sommeil|au lit)|au (?:coucher|diner|dejeuner|souper|petit dejeuner|gouter)|(?<!\b(?:pas|rien|ni|jamais|aucune?)\b.{0,40} depuis )(?:(?:hier|ce) soir|hier)|(?:cet|cette) apres[ -]?midi|ce matin|ce midi|longtemps)\b/;
+export const forgotHow = /\b(?:oublie\w*|(?:rappelle|souviens) (?:pas|plus|nplus)) comment\b/;
+export const exception = /\b(?:mais|sauf|seulement|par contre|cependant|a part|excepte|hormis|juste que)\b/;
+export const confirm: Statements = {
+  strictNo: true,
+  yes: /^(?!ok$)(?:(?:cest |tout |oui |ils |elles |est |sont |toujours |encore |les |infos |informations |la |le |info |bien )*(?:exacte?s?|correcte?s?|juste|justes|vraie?s?|bon|bonne|bonnes|pareil|a jour|ca|ok|bien ca|les memes?|identique|valable|valables|meme chose)|(?:rien|aucun) (?:a |de |ne? )?(?:change|changement|a change|changer)|(?:a |pas |rien )*pas change|pas de changement)$/,
+  no: /\b(?:pas (?:exact\w*|correct\w*|juste|bon|bonne|ca|vrai|a jour|tout a fait|le bon|la bonne)|fausse?s?|faux|erreur|erronee?s?|plus (?:valable|a jour|vrai|exact|ca)|(?<!rien |pas |rien a |a pas |aucun )change\w*|differente?s?|incorrecte?s?|nplus|plus maintenant|vieux|vieille|ancienne?s?|a (?:corriger|mettre a jour|changer)|mauvaise?s?)\b/,
+  neutral: /\b(?:rien|pas|aucun)(?: (?:a|de|ne|est|d|ete))* chang\w+\b|\bchange pas\b/g,
+};
+/** At "any danger sign?": well, and unwell. */
+export const unwell: Statements = {
+  strictNo: true,
+  no: /\b(?:(?:elle|il|y|bebe|tout|ca|cest|on|petite?|ma fille|mon fils|sinon|le reste|etat|enfant)(?: (?:va|est|a|semble|parait|le air|air|se|sent|reste|tres|super|plutot|assez|tout|toute|vraiment|encore|sinon|quand|meme|bien|de|comme|ete|la|et|en|parfaitement))* (?:bien|ok|normale?|normalement|calme|joyeu\w*|en forme|contente?|souriante?|sourit|joue|dort|tranquille|comme d habitude|comme de habitude|impec\w*|nickel|stable|relax|rose|gazouille|rigole|rit)|respir\w* (?:bien|normal\w*)|tout va bien|ca va|va bien|tout est normal|rien de (?:tout|ca|cela|special|particulier|tel|grave|inquietant|anormal|la liste|tout ca)|aucun (?:de (?:ces|ca|tout)|signe|symptome|des|probleme|souci)|aucune? (?:de ca|de ceux|de ceux la)|pas (?:de )?(?:tout )?(?:ca|signe|probleme|souci)s?|ras|rien a signaler|pas (?:a ma connaissance|que je (?:sache|voie|vois))|^(?:bien|nickel|normale?)$|pas (?:pour le instant|maintenant)|rien)\b/,
+  neutral:
+    /\b(?:pas|aucun|sans) (?:de )?(?:probleme|souci)s?\b|\bpas (?:a ma connaissance|que je (?:sache|voie|vois))\b|\bpas pour le instant\b|\b(?:elle|il|y|bebe) est (?:bien |tout a fait |super )*correcte?\b/g,
+};
+export const notWell =
+  /^(?!.*\bmais (?:je )?sais (?:pas|trop)$).*?\b(?:(?:va|vas|est|sent|semble|parait|a l air|a le air|respire|dort) (?:vraiment |toujours )*(?:pas|plus|nplus) (?:\w+ )?(?:bien|ok|bon|normale?\w*|comme d habitude|comme de habitude|en forme|super|elle meme|lui meme)|pas (?:tres |trop |super |vraiment |du tout )*(?:bien|en forme|comme d habitude|comme de habitude|elle meme|lui meme|normale?|rassuree?|bon signe)\b|(?:tres|vraiment|super|trop|hyper) (?:mal|malade|grave|faible)|va (?:tres |vraiment |plus |de plus en plus )*mal|se sent mal|malade|empire\w*|pire|de pire en pire|(?:elle|il|bebe|enfant) (?:est en train de |va )?(?:mourir|meurt|part|en danger)|urgence|en detresse|ca va (?:vraiment |toujours )?(?:pas|plus)(?! (?:mal|si mal|trop mal))(?= ?$| ?[.,!]| du tout)|cest (?:tres |vraiment )?grave|mal en point|mauvais etat|se degrade|inquietante?)\b/;
+/** Words of trouble taken back. */
+export const notSoBad =
+  /\b(?:pas|rien|aucune?|jamais|ni)(?: (?:de|une?|en|d|si|tres|trop|le air|l|vraiment))* (?:urgence|pire|malade|mal|en detresse|grave|en danger|empire|inquietante?)\b|\bva pas (?:plus )?mal\b/g;
+export const fedLately: Statements = {
+  yes: /^(?:(?:je |on |elle |il |vient |viens |venons |de |juste |a |ai |le |lui |tout )*(?:finir?|fini|termine\w*|terminer|donnee?|donner|manger|mange|boire|bu|arreter|gave|nourrir|prendre|pris|eu|avoir)(?: \w+){0,6}|(?:le |la |son |sa |les )?(?:gavage|pompe|alimentation|nutrition|repas|biberon|bib) (?:est |etait |vient |tourne |en |de )*(?:en cours|marche|branchee?|fini\w*|train|finir|se terminer|terminee?|tourne|tournait)(?: \w+){0,6}|(?:on|je|elle|il) (?:venait|venais) de (?:finir|manger|boire|prendre)(?: \w+){0,4}|(?:elle|il) (?:mangeait|buvait)(?: \w+){0,4})$/,
+  no: /\b(?:rien|y a (?:des|plusieurs|quelques) heures|pas depuis|depuis (?:hier|ce matin|le (?:souper|diner|coucher|dejeuner|matin))|hier(?: soir)?|pas (?:dans|recemment|mange|nourri\w*|bu)|a jeun)\b/,
+};
+/** What is given on other days, or is due, tells nothing of the last hour. */
+export const notGiven = /\b(?:de habitude|d habitude|normalement|en general|doit (?:avoir|recevoir|prendre))\b/;
+/** A no that opens the text. */
+export const startsNo = /^(?:non|nan|nn|nope|nop|no)\b/;
+export const airFirst = /\b(?:air|abord|au debut)\b/;
+export const looksNo = /^(?:non|nan|nn|nope|nop|pas vraiment|no)\b/;
+/** Right before a colour: it does not look so. */
+export const notLooking =
+  /\b(?:pas|ni|jamais|sans|aucun|aucune|rien|nplus)(?: (?:vraiment|tres|si|trop|du|tout|comme|de|le|la|un|une|des|trace|l|en|vu|bien|a|air|plus|et|non))* ?$/;

@@ -1,0 +1,96 @@
+/** French words that bind: elisions, texting spelling, units of time, and where a statement ends. */
+import type { Marks } from '../clean.ts';
+import type { TimeUnit } from '../durations.ts';
+
+/**
+ * Accents and apostrophes are gone already. These bring what is said and what is texted to one spelling: elisions are
+ * written out, "il y a" is "y a", and the "ne" that nobody types is dropped; "ne ... plus" becomes "nplus", because
+ * "saigne plus" alone could mean "bleeds more".
+ */
+export const contractions: readonly (readonly [RegExp, string])[] = [
+  [/\baujourd ?hui\b|\bauj\b|\bajd\b/g, 'aujourdhui'],
+  [/\bpeut[- ]?(?:etre|etr|et)\b|\bp(?:eu)?t[- ]?etre?\b|\bptet\w{0,2}\b|\bpe\b|\bp-e\b/g, 'peut etre'],
+  [/\bs il (?:vous|te|v|t) ?plai\w*\b|\bsil (?:vous|te) plai\w*\b|\bstp\b|\bsvp\b|\bsvpl\b|\bsiou?plait\b/g, 'svp'],
+  [/\b(?:ne |n ?)((?:(?:y|en|le|la|les|l|lui|me|m|se|s) )*\w+) plus\b(?! (?:que|qu|de \d|fort))/g, '$1 nplus'],
+  [/\bs (?=ils?\b)/g, 'si '],
+  [/\bn (?=[aeiouyh])/g, ''],
+  [
+    /\bn(?=(?:ai|as|avons|avez|ont|avait|avais|est|etait|arrive|arrives|y a|ya) (?:pas|pa|rien|jamais|aucun|plus|meme)\b)/g,
+    '',
+  ],
+  [/(?<!\b(?:est|etait|ete|et) )\bne (?!en\b|le \d|au\b|a \d|premat|depuis|y a|il y a|avec|avant)/g, ''],
+  [/\b(?:ils?|i) ?y ?a\b|\bilya\b|\bya\b|\by ?a\b/g, 'y a'],
+  [/\b(?:ils?|i) y en a\b|\byen a\b/g, 'y en a'],
+  [/(?<!\b(?:sonde|tube|bouton|g|type|\d) ?)\bj (?=[aeiouyh])/g, 'j'],
+  [
+    /(?<!\b(?:sonde|tube|bouton|type|une?|la|le|de|\d) ?)\bg (?=(?:pas|pa|une?|les?|la|des|du|perdu|trouve|mis|pousse|essaye?|tout|tt|rien|jamais|bien|fait|eu|vu|oublie|retrouve|jete|garde|peur|besoin|reussi|force|remis|besoin|deja|plus|que|aucune?|mal|du|nettoye|lave|rempli|tire|mes?|ma|mon)\b)/g,
+    'jai ',
+  ],
+  [/\b(?:g|je|jai) ?(?:jamais )?pas pu\b/g, 'jai pas pu'],
+  [/\bc (?=est|etait|ete)/g, 'c'],
+  [/(?<!\d ?)\bc (?=[a-z])/g, 'cest '],
+  [/\bse?st\b|\bs est\b/g, 'se est'],
+  [/(?<!\d ?)\b([stmd]) (?=[aeiouyh])/g, '$1e '],
+  [/\bl (?=[aeiouyh])/g, 'le '],
+  [/\bl(hopital|infirmier\w*|eau|air|estomac|urgences?|ambulance|annee|autre|operation|interieur|hosto)\b/g, 'le $1'],
+  [/\bd(air|eau|habitude|accord|urgence|infirmiere)\b/g, 'de $1'],
+  [/\bquelqu ?e? un\b|\bquelquun\b|\bqq ?un\b|\bqqn\b|\bqlq ?un\b/g, 'quelquun'],
+  [/\b(jus|pres|lors|puis|quel)qu (?=[a-z])/g, '$1que '],
+  [/\bqu (?=[aeiouyh])/g, 'que '],
+  [/\bde accord\b|\bdac\b|\bdacc\b|\bdak\b/g, 'daccord'],
+  [
+    /\b(?:je |j )?(?:ne )?(?:jsp|jspa|jsais pas?|jse pas?|ch(?:e|ai|ais) ?pas?|chepa|saispas|sai pas?|se pa|sais pa|sait pa)\b/g,
+    'sais pas',
+  ],
+  [/\bpa\b/g, 'pas'],
+  [/\bbcp\b|\bbeaucoups?\b|\bbocoup\b|\bboucoup\b/g, 'beaucoup'],
+  [/\btt\b/g, 'tout'],
+  [/\bttes?\b/g, 'toute'],
+  [/\bt(?:j|ou?j)(?:r?s|rs?)\b|\btoujour\b/g, 'toujours'],
+  [/\b(?:mtn|mnt|mtnt|mtnan|maintenan)\b/g, 'maintenant'],
+  [/\b(?:qd|kan|kand|qan|quant)\b/g, 'quand'],
+  [/\b(?:dps|dpuis|depui|depuit)\b/g, 'depuis'],
+  [/\bds\b/g, 'dans'],
+  [/\bpr\b/g, 'pour'],
+  [/\b(?:ac|avc|avk)\b/g, 'avec'],
+  [/\bdsl\b|\bdesoler\b|\bdesolee\b/g, 'desole'],
+  [/\b(?:ke|q)\b/g, 'que'],
+  [/\bki\b/g, 'qui'],
+  [/\b(?:koi|qoi)\b/g, 'quoi'],
+  [/\b(?:vrmt|vrm|vrmnt|vraimen)\b/g, 'vraiment'],
+  [/\b(?:jms|jamai|jamé)\b/g, 'jamais'],
+  [/\b(?:ri1|rin|rein de)\b/g, 'rien'],
+  [/\bb1\b|\bbi1\b/g, 'bien'],
+  [/\bbb\b/g, 'bebe'],
+  [/\b(?:pb|pbs|prb|prob|problm)\b/g, 'probleme'],
+  [/\ba (?:peu|peut) ?pres?\b/g, 'environ'],
+  [
+    /\bsa (?=(?:fait|saigne|veut|va|rentre|marche|coule|fuit|passe|sort|glisse|colle|bloque|force|y|se|a|me|reste|tient|bouge|entre|vient|donne|dit)\b)/g,
+    'ca ',
+  ],
+  [/\b(?:fai|fais) (\d)/g, 'fait $1'],
+  [/\bm(?:r|e)?ci+\b/g, 'merci'],
+  [/\bdedant\b/g, 'dedans'],
+  [/\bson est\b/g, 'sont'],
+  [/\bball?ounes?\b/g, 'ballon'],
+  [/(?<!\bmal en )\bpis\b/g, 'puis'],
+  [/\bben (?=(?:facile\w*|correcte?|ete|passee?|tolere\w*|rose|mieux|contente?|calme|normale?)\b)/g, 'bien '],
+  [/\by en a pu\b/g, 'y en a nplus'],
+];
+
+/** What stands for a thumb up, a thumb down and a shrug, and for an apostrophe. */
+export const marks: Marks = { yes: ' oui ', no: ' non ', unsure: ' sais pas ', and: ' et ', apostrophe: ' ' };
+
+/** What people type for a unit of time. "m" is left out: minutes, months and metres share it. */
+export const timeUnits: Readonly<Record<TimeUnit, string>> = {
+  second: 'secondes?|secs?',
+  minute: 'minutes?|minuttes?|mins?|mn|mns|minute',
+  hour: 'heures?|heurs?|hrs?|h',
+  day: 'jours?|jrs?|journees?|j',
+  week: 'semaines?|semaine|semain|sems?|smn|smaines?',
+  month: 'mois|moi',
+  year: 'ans?|annees?',
+};
+
+/** Where one statement ends: at a mark, "mais", "et", "puis"; never inside a number or a range of numbers. */
+export const clauseEnd = /[;!?]|[.,](?!\d)|\bmais\b|\bpuis\b|\bet\b(?! ?(?:une? )?\d)/;

@@ -1,0 +1,23 @@
+/** French for a rehearsal: asked for, over, or denied. The text has no accents, apostrophes or marks. */
+
+const greeting = '(?:(?:bonjour|bonsoir|salut|svp|stp|sil vous plait|s il vous plait|ok|alors) )*';
+const doing =
+  '(?:(?:s ?|m ?|nous )?(?:entrainer|exercer)|repeter|(?:faire |commencer |lancer )?(?:un |une |l ?)(?:exercice|entrainement|repetition|simulation))';
+/** What may come up while practising is named as such: it is not said to have come. */
+const supposed =
+  '(?:(?: (?:pour|au cas ou|si|quand|quoi faire|ce qu ?il faut faire|savoir))+(?: (?:la|le|sa|son|une?))?(?: (?:sonde|bouton|tube))(?: (?:sort|sortait|tombe|tombait|s ?enleve))?)?';
+const when =
+  '(?: (?:svp|stp|sil vous plait|s il vous plait|maintenant|ce soir|aujourdhui|encore|avec vous|avec la ligne|merci))*';
+
+/** The wish, as the whole text. */
+export const wish = new RegExp(
+  `^${greeting}(?:(?:est ce qu ?)?(?:on|nous) (?:peut|pourrait|voudrait|veut|voudrions|voulons|pouvons|pourrions|aimerait|aimerions)|(?:est ce que )?je (?:peux|veux|voudrais|pourrais|souhaite)|j ?aimerais|peut on|puis je|pouvons nous) ${doing}${supposed}${when}$|^${greeting}(?:un )?(?:exercice|entrainement|faire un exercice|faire un entrainement)${when}$`,
+);
+/** It is over, as the whole text. */
+export const over =
+  /^(?:(?:ok|merci|svp|l|on|nous|je|veux|veut|peut|voudrais) ?)*(?:(?:l ?)?(?:exercice|entrainement) (?:est )?(?:termine|fini|finie)|(?:arreter|arrete|arretez|terminer|finir) (?:l ?|cet |de (?:s ?|m ?)?)?(?:exercice|entrainement|entrainer))(?: (?:maintenant|svp|stp|merci))*$/;
+/** No rehearsal, or perhaps none. */
+export const real =
+  /\b(?:reel(?:le)?(?:ment)?|pour de (?:vrai|bon)|en vrai|c ?est vrai|serieux|serieusement|ambulance|samu|911)\b|\bvraiment(?: \w+){0,4} (?:sorti\w*|tomb\w*|parti\w*|arrach\w*|enlev\w*|besoin|mal)\b|\b(?:sorti\w*|tombe\w*)(?: \w+){0,2} vraiment\b|\b(?<!(?:kit|trousse|sonde) d )urgences?\b|\b(?:pas|plus|jamais|aucun) (?:un |une |de |d |l |en train de |du tout )*(?:d ?)?(?:exercice|entrainement|entrainer|entraine|repetition|simulation|simulacre|test|jeu|blague)\b|\b(?:ne|on ne|je ne|nous ne) ?(?:nous |m ?|s ?)?entrain\w+ (?:pas|plus)\b/;
+/** Words for a rehearsal, whatever is said of it. */
+export const named = /\b(?:d ?|l ?)?(?:exercices?|entrain\w*|repetition|simulation)\b|\b[sm]entrain\w*\b/;

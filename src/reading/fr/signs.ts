@@ -1,0 +1,161 @@
+/** French for the danger and warning signs, sure and doubtful, and the words that take a sign back. */
+import type { SignWords } from '../signs.ts';
+
+const belly = '(?:ventre|bedaine|bedon|estomac|abdomen|abdominale?|bide|bidon)';
+const copula =
+  '(?: (?:est|etait|sont|a|le air|air|semble|parait|devient|devenu|devenue|tout|toute|tres|trop|vraiment|super|hyper|bien|une?|peu|petit|assez|plus|en|de|plutot|et|comme|du|la|aussi|encore|reste|se|commence|maintenant|extremement|vachement|ben|pas mal|fait|qui|cest|aussi|tendue?)){0,6}';
+const who = '(?:elle|il|bebe|enfant|petite?|fille|fils|puce|loulou|garcon|mon|ma|gamine?|elles|ils|toute?)';
+const body =
+  '(?:levres?|visage|peau|bouche|nez|doigts?|ongles?|mains?|pieds?|orteils?|joues?|teint|langue|gencives?|figure|corps|extremites|face|contour|tour)';
+const colour =
+  '(?:bleu\\w*|bleutee?s?|violets?|violette?s?|violacee?s?|mauves?|gris\\w*|grise|grisatres?|cyanosee?s?|cyanose\\w*)';
+const changing =
+  '(?: (?:est|sont|etait|a|devien\\w*|devenue?s?|tourne\\w*|vire\\w*|toute?s?|tous|tres|un|peu|presque|vraiment|autour|de|la|le|les|des|aux?|sa|son|ses|en|et|du|bouche|levres?|au|ont|le air|air|super|bien|plutot|limite|genre|comme|passe\\w*|sur|mains|encore|aussi)){0,6}';
+
+export const signWords: readonly SignWords[] = [
+  {
+    sign: 'breathing',
+    sure: /\b(?:(?:sat\w*|spo2|o2|oxygene|saturation) (?:est |a |de |sont |maintenant |descend\w* |tombe\w* |chute\w* |baisse\w* |en dessous |elle )*(?:[1-8]\d|9[01])\b|(?:(?:pas|plus|nplus|jamais|du mal|mal|gene|peine|misere|difficultes?|difficile|probleme|problemes|soucis?|arrive|peut|veut|cesse|arrete\w*|stoppe\w*|galere|lutte)(?: (?:a|de|d|pour|bien|la|pas|plus|nplus|beaucoup|en|du|toujours|vraiment|le|mieux|qu|que|elle|il|avec)){0,4} )?(?<!\bsans )respir\w*(?: (?:elle|il|est|a|se|un|peu|tres|trop|vraiment|super|bien|plus|pas|nplus|presque|du|tout|mal|vite|fort|rapide\w*|difficile\w*|bizarre\w*|bruyan\w*|siffl\w*|courte?|saccade\w*|normal\w*|lourd\w*|comme|d|habitude|par|a|coups|peine)){0,6}|souffle (?:est )?(?:coupe|court|mal|vite|fort|bizarre|difficile\w*|pas|trop)|essouffl\w*|(?:bout|plus|pas|manque) de souffle|manque de air|cherche (?:son|de le|le|l|sa|de) ?(?:air|souffle|respiration)|(?:trouve|reprend|retrouve) (?:pas|plus|nplus) (?:son|sa) (?:souffle|respiration)|etouff\w*|suffoqu\w*|suffoc\w*|se etrangle\w*|etrangl\w*|apnees?|siffle\w*|sifflements?|ral(?:e|es|er|ements?)\b|geignements?|tirage|asphyxi\w*|halet\w*|halete|fausse route|gargouill\w* (?:quand|en)|balancement|bat des ailes du nez|detresse respi\w*|les cotes (?:rentrent|creusent)|creuse (?:le|la|les|au) (?:thorax|poitrine|cotes))/g,
+  },
+  {
+    sign: 'colour',
+    sure: new RegExp(
+      `\\b(?:(?:${who}|${body})${changing} ${colour}|(?:devien\\w*|devenue?s?|tourne\\w*|vire\\w*|toute?s?)(?: (?:un|peu|au|toute?|tres|le|legerement))* ${colour}|${colour} (?:au niveau |autour |aux? |sur |de |des |du |la |le |les |sa |son |ses )+${body}|cyanos\\w*|livides?|blafarde?|marbree?s?|exsangue|(?:tres|vraiment|toute?|trop|si|super|hyper|extremement|tellement|pas mal) pales?|(?:toute |tout |tres |vraiment |super )blanche?s?|blanche? comme (?:un|du|le|une|la|neige)|blanc(?:he)? comme (?:un |une |la |le )?(?:linge|drap|mort|morte|cachet|cadavre)|pale comme|(?:perdu|perd) (?:toutes )?ses couleurs|(?<!^)(?:plus|nplus|pas) (?:aucune )?de couleurs?|teint (?:est |tout |tres )*(?:gris|cireux|bleu|terreux|blafard)|levres? (?:sont |est |toutes |tres |devien\\w* )*(?:noires?|blanches?|foncees?))\\b|^(?:oui )?(?:bleue?|grise?|violette?|cyanosee?)$|(?<=\\b(?:pas|ni|sans|jamais|nplus) (?:devenue? |toute? |les? |levres? |de )*)${colour}\\b`,
+      'g',
+    ),
+    near: /^(?:plus|nplus|pas) (?:aucune )?de couleurs?\b|\b(?:pales?|palot\w*|paleurs?|palichon\w*|mauvaise mine|petite mine|un peu blanche?|drole de couleur|couleur bizarre|bizarre de couleur)\b/g,
+  },
+  {
+    sign: 'limp',
+    sure: new RegExp(
+      `\\b(?:(?:${who}|corps|bras|jambes|tete|comme|ultra)(?: (?:est|sont|a|tout|toute|tres|trop|comme|devien\\w*|devenue?|vraiment|super|hyper|le air|air|un|peu|genre|et|de|du|corps|bien|reste|encore)){0,5} (?:mous?|molles?|mou|mollassonne?)|^(?:oui )?(?:mou|molle|toute? (?:mou|molle))|(?:tout|toute|super|tres|devenue?) (?:mou|molle)|flasques?|amorphes?|inertes?|lethargi\\w*|inconscien\\w*|sans connaissance|evanoui\\w*|(?:perdu|perd|perte de) connaissance|convuls\\w*|(?:fait|en|fais|eu|a|refait|faire|pleine|encore|avoir) (?:une |des |sa |de |d |la |plusieurs |encore |grosse |longue )*crises?(?! (?:de (?:larmes?|nerfs|colere|pleurs|toux|rire|gaz|panique)))|crise d epilepsie|crise de epilepsie|tombee? (?:dans les pommes|en syncope|sans connaissance)|syncope|malaise|(?:le|en|un) coma|comateu\\w*|${who} (?:(?:me|nous|la|m|vraiment|presque|y|a|aux?|n|ses?|les?|yeux) )*(?:reagit|repond|reveille|reagis|ouvre|reagi) ?(?:(?:plus|presque|meme|vraiment|toujours|du tout|les|ses|yeux|absolument|quasi\\w*) )*(?:pas|plus|nplus|a peine|presque pas|peu)|(?:reagit|reveille|reagis) (?:pas|plus|nplus|presque pas|a peine|plus du tout)|(?:elle|il|bebe) bouge (?:plus|nplus|presque (?:plus|pas|nplus)|quasi\\w* plus|a peine)|ouvre (?:pas|plus|nplus|meme pas|presque pas|a peine) (?:les|ses) yeux|(?:arrive|arrivons|peux|peut|parviens|reussis|impossible|difficile|dur|mal|moyen|pas|veut)(?: (?:pas|plus|nplus|a|de|la|le|se|du|tout|toujours|moyen|d|bien|capable)){0,4} (?:reveiller|faire reagir|reagir|ouvrir les yeux|tenir sa tete)|(?:aucune|sans|pas de|plus de) (?:reaction|reponse)s?|(?:pas|plus|nplus|in)(?: (?:du tout|facilement))? ?reveillable|poupee de chiffon|chiffe molle|guenille|(?:yeux|regard)(?: (?:se|sont|est|qui|lui|tout))* (?:revuls\\w*|revir\\w*|retourn\\w*|dans le vide|vides?|vitreux|fixes?|blancs?|roul\\w*|revers\\w*|tourn\\w*)|trembl\\w* (?:de partout|de tout son corps|tout le corps|de tout|sans arret|beaucoup)|secousses|(?:se |corps )(?:est )?raidi\\w*|tout(?:e)? raide|saccades|spasmes|dans les pommes|comme morte?|sans vie|tient (?:pas|plus|nplus) sa tete)\\b|^(?:oui )?convulsions?$`,
+      'g',
+    ),
+    near: /\b(?:somnolen\w*|(?:tres|trop|super|vraiment|anormalement|hyper|tellement|plus|bien|extremement) (?:endormie?|fatiguee?s?|faible|epuisee?|abattue?|calme)|abattue?|apathique|dans les vapes|dans le gaz|dans le vague|ailleurs|tremble\w*|tremblements?|faible|sans force|sans energie|plus de force|pas dans son assiette|molle|mou|mollassonne?|endormie? tout le temps|dort (?:beaucoup|tout le temps|trop)|crises?|reagit (?:moins|peu|lentement)|patraque|groggy|confuse?|hagarde?|bouge pas|amortie?)\b/g,
+  },
+  {
+    sign: 'bleeding',
+    sure: /\b(?:(?:arrete|stoppe|cesse|arretent) (?:pas|plus|nplus) (?:de )?saign\w*|(?:j?arriv\w*|peu[xt]|reussi\w*) (?:pas|plus|nplus) (?:a )?(?:arreter|stopper|contenir|calmer) (?:le |les |ce |l )?(?:sang|saign\w*)|saign\w*|saigment\w*|hemorr?ag\w*|(?:beaucoup|pas mal|plein|trop|enormement|tellement|plus en plus|perd(?:u|s)?|perdre|flaques?|mare|bain|litres?|jets?|flots?|pleine?|remplie?s?|tas|quantite|pisse\w*|crache\w*|inonde\w*|couvert\w*|recouvert\w*|baigne\w*|tremp\w*|imbib\w*|caillots?|gros) (?:de |du |le |son |dans |d |en )*sang|sang (?:est |y en a |en |qui |a |sort |coule |il )*(?:partout|coule\w*|gicle\w*|pisse\w*|jailli\w*|degouline\w*|abondan\w*|a flots?|arrete (?:pas|plus|nplus)|stoppe (?:pas|plus)|quantite|beaucoup|continue|plein|ruisselle\w*|se arrete (?:pas|plus|nplus)|dans (?:le lit|tout le lit))|(?:compresses?|gazes?|serviettes?|pansements?|couches?|draps?|body|pyjama|linge|chemise|pagne|t ?-?shirt|lit)(?: \w+){0,3} (?:pleine?s?|rempli\w*|tremp\w*|imbib\w*|inond\w*|satur\w*|couvert\w*) (?:de |du )?sang)\b/g,
+    near: /\b(?:suint\w*|(?:saignement|sang) (?:a |est |se est )*(?:arrete|stoppe|fini|ralenti|calme|cesse)\w*|gouttes? rouges?)\b/g,
+  },
+  {
+    sign: 'fresh-blood',
+    sure: /\b(?:sang|sanglante?s?|ensanglante\w*|sanguinolen\w*)\b/g,
+    near: /\b(?:roses?|rosee?s?|rosatres?|rougeatres?|(?:liquide|truc|gouttes?|traces?|taches?|filets?|ecoulement|stries?|points?|fil|filaments?) (?:un peu |tout |est |bien )*rouges?|marc de cafe|un peu (?:de )?rouge|brunatres?|rouge (?:sur|dans|autour) (?:la |le |les |une |un )(?:compresse|gaze|pansement|couche|mouchoir|serviette))\b/g,
+  },
+  {
+    sign: 'hard-belly',
+    sure: new RegExp(
+      `\\b(?:${belly}${copula} (?:dure?|durci\\w*|rigide|raide|gonfl\\w*|enfl\\w*|distendue?|bois|pierre|beton|tambour|roche|caillou)|(?:dure?|rigide|gonfle|enfle|distendu) (?:du |le |son |au )?${belly}|(?:gonflement|distension|gonfle|enfle)(?: \\w+){0,2} (?:du |de le |le |au )?${belly}|${belly} (?:qui |a |se |est |lui )*(?:gonfl\\w*|enfl\\w*|durci\\w*)|(?:gonfle|enfle|gonflee|enflee) (?:du|au niveau du) ${belly})\\b`,
+      'g',
+    ),
+  },
+  {
+    sign: 'tight-belly',
+    sure: new RegExp(
+      `\\b(?:${belly}${copula} (?:tendue?(?! comme)|serree?|ballonnee?s?|gros|grosse|grossi\\w*|ronde?|bombe\\w*|plein|ferme|enorme|gaz|ballon)|ballonnee?s?|ballonnements?|(?:gros|enorme) ${belly})\\b`,
+      'g',
+    ),
+  },
+  {
+    sign: 'severe-pain',
+    sure: /\b(?:hurl\w*|(?:cri|crie|crient|criait|crier|cris)(?: sans arret)? tellement (?:elle|il) a mal|(?:cri|crie|crient|criait|crier|cris) (?:tellement )?(?:de|a cause de la|de la) (?:douleur|mal)|se tord\w*|tordre? de douleur|pli\w* en (?:2|deux)|\b(?=[a-z])(?<!respir\w* )(?:tres|trop|super|vraiment|tellement|si|hyper|affreusement|atrocement|terriblement|horriblement|beaucoup|extremement|vachement) (?:tres )?mal(?! (?:a|pour) (?:respir|rentr|pass))(?= ?(?:$|[,.!]|au|a|quand|et|la|elle|il|on|dans|depuis|partout|la|svp|maintenant))|(?:tres |vraiment |de |une |des |plus en plus )*(?:fortes?|grosses?|grande?s?|horribles?|terribles?|atroces?|insupportables?|intenses?|violentes?|enormes?|affreuses?|extremes?|vives?|severes?|sacree?s?) (?:\w+ )?douleurs?|douleurs? (?:est |sont |tres |trop |vraiment |super |assez |de plus en plus |et |qui |semble |au ventre |abdominale?s? |a le )*(?:fortes?|horrib\w*|terrib\w*|atroces?|insupportab\w*|intenses?|violentes?|aigues?|extreme\w*|severe\w*|affreuse\w*|empire\w*|augmente\w*|vives?)|(?:beaucoup|enormement|trop|plein|tellement) (?:de )?(?:mal|douleurs?)\b(?! (?:a|pour) respir)|mal (?:tres fort|terrible|de chien|en maudit|pas possible|a mourir|beaucoup|enormement|fort)|inconsolab\w*|souffr\w* (?:beaucoup|enormement|trop|le martyre|tellement|terriblement|horrible\w*)|(?:[7-9]|10) ?(?:\/|sur) ?10|a le agonie|douleur extreme|insupportable|cri[es]? strident\w*|hurlements?)\b/g,
+    near: /\b(?:(?:pleure|pleurs|chiale|braille|crie)(?: \w+){0,2} (?:beaucoup|sans arret|tout le temps|non stop|fort|trop|continu\w*|sans cesse|enormement|depuis)|arrete (?:pas|plus|nplus) de (?:pleurer|crier|chialer|brailler)|crie|cris|crier|criait|recroquevill\w*|inconfortable|gemi\w*|gein\w*|replie\w* (?:sur|ses))\b/g,
+  },
+  {
+    sign: 'vomit',
+    sure: /\b(?:(?:vomi\w*|regurgit\w*|rend\b|rendu|rejett?e\w*|rejet\w*|remont\w*|crach\w*|degueul\w*|gerb\w*|restitu\w*|renvoie|renvoye|recrach\w*)(?: \w+){0,4} (?:vert\w*|verdatre\w*|bile|bilieu\w*|jaunes?(?: fluo)?|sang|plusieurs|\d+ fois|sans arret|tout le temps|encore|en jets?|non stop|toute la nuit|partout|depuis|beaucoup|tout ce|a repetition)|vomi\w*(?: \w+){0,2} (?:[2-9] fois|plusieurs fois|tout)|vert (?:fluo )?(?:vomi\w*)|(?:arrete|cesse|stoppe) (?:pas|plus|nplus) (?:de )?(?:vomir|degueuler|gerber|rendre|rejeter)|(?:encore|toujours|continue (?:a|de)|beaucoup|en train de|recommence a|remis a|met a) (?:\w+ )?vomi\w*|vomit|vomissent|vomissements?|vomir|degueule|gerbe|bilieu\w*|(?:bouche|sort|rend|sorti)(?: \w+){0,4} (?:verdatre|vert|bile))\b/g,
+    near: /\b(?:vomi|vomie?s?|vomissait|regurgit\w*|recrach\w*|rejete|(?:a|va|veut|veux|failli|envie de|manque de|pret a|pres de) vomir|haut le coeur|hauts le coeur|haut-le-coeur|nausees?|nauseeu\w*|ecoeure\w*|mal au coeur|gerb\w*|degueul\w*|rendu|renvoye|crache)\b/g,
+  },
+  {
+    sign: 'fever',
+    sure: /\b(?:fievres?|fievreu\w*|febriles?|(?:de la|fait de la|grosse|forte|haute|une) temperature(?! (?:normale|ok|correcte|est (?:normale|ok|bonne|correcte)|de \d|a \d|est|ambiante))|temperature (?:est |a |qui |tres |un peu |bien )*(?:elevee?|haute|mont\w*|grimp\w*)|brulante?s?|bouillante?s?|brule de|pyrexie|corps (?:\w+ ){0,2}(?:chauffe|brule\w*|bouillant))\b/g,
+    near: /\b(?:(?:est|semble|parait|un peu|tres|toute?|front|trop|bien|plutot|peau|toucher|vraiment|super|corps|joues|air|est|hyper|assez|cou|a) (?:chaude?s?)|chaude? au toucher|frissonn\w*|frissons?|transpir\w*|sueurs?|grelott\w*|chauffe)\b|^(?:oui )?chaude?$/g,
+  },
+  {
+    sign: 'pain',
+    sure: /\b(?:(?:pleur|cri|gemi|grimac)\w* (?:quand|des que|si|lorsque) (?:je|on|jy) (?:le |la |y |lui )?(?:touch|appui|boug)\w*|douleurs?|douloureu\w*|\b(?=[a-z])(?<!respir\w*(?: \w+){0,2} )(?:a|ai|as|avoir|ont|eu|encore|tres|toujours|fait|font|faire|faisait|avait|lui|plus|moins|peu|le air|semble|aura|air d avoir|trop|bien|que|si|tellement|super|vraiment|un peu|de)(?: (?:tres|trop|un|peu|encore|toujours|super|vraiment|plus|bien|petit|aussi|si|beaucoup|assez|tellement))* mal(?! (?:a|pour|de) (?:respir|rentr|pass|dorm|comprendre|lire|voir|la |le |me |se |pouss|mett)|(?: \w+)? ?(?:rentre\w*|mis\w*|lu\w*|compris|vu\w*|ecrit|tape|pose\w*|place\w*|passe\w*|dormi|colle\w*|ferme\w*|vue?|fixe\w*|tombe\w*|repondu|note|dit|regarde|poli\w*)\b)|(?<=\bpas )mal(?= ?(?:$|[,.!])| quand)|mal (?:au|a la|aux|a son|a sa|dans le|autour|quand|partout|ou)(?! (?:coeur|moment))|bobos?|souffre\w*|souffrance|sensible|crampes?|coliques?|aie|ouille)\b/g,
+    near: /\b(?:inconfort\w*|genee?|grimac\w*|pleurnich\w*|chign\w*|gemi\w*|gein\w*|plaint)\b/g,
+  },
+  {
+    sign: 'leak',
+    sure: /\b(?:fui(?:t|te|tes|r|ent|tait)|fuites?|(?:coul\w*|sort\w*|degoulin\w*|perd|passe|deborde\w*|suint\w*|remonte|ressort)(?: (?:\w+)){0,4} (?:autour|a cote|cotes|sur les cotes|par les cotes|par le trou|du trou|par (?:le |l )orifice|de le orifice|pourtour|par la stomie|de la stomie|tout autour|entre la peau)|suinte\w*|deborde\w*|(?:lait|liquide|mouille|humide|gavage)(?: \w+){0,3} (?:autour|a cote|tout autour|pourtour))\b/g,
+  },
+];
+
+/** Words that make any sign small, so that it is asked about. */
+export const small =
+  /\b(?:un (?:tout )?(?:petit )?(?:peu|poil|chouia|minimum|brin|tantinet)|(?:tout )?(?:petite?s?|legere?s?|minuscules?|infimes?|minimes?|faibles?) (?:\w+ )?(?:goutte|trace|tache|peu|filet|point|quantite|saignement|douleur|fievre|fuite|bout|suintement|gene|crampe|tremblement|sang|truc|vomi\w*|regurgit\w*|poussee|temperature|mal|bobo|teinte|strie|marque|croute)s?|(?:une? |des |quelques |2 |3 )?(?:gouttes?|gouttelettes?|traces?|taches?|points?|filets?|pointes?|soupcon|stries?|ombre|zeste|larme|croutes?|restes?|chouia|1 goutte) (?:de |du |d )|legere?(?:ment)?|a peine|presque (?:pas|rien|plus)|pas (?:beaucoup|trop|vraiment|tellement|grand chose|bcp|enormement|tres|si)|petite?s?|moins|goutte|vague(?:ment)?|mini|legere?s?|vite fait|tout petit)\b/;
+
+/** A negation reaches forward over words that only lead up to the sign. */
+export const negator =
+  /\baucune?s?\b|\b(?:(?<!\b(?:arrete\w*|cesse\w*|stoppe\w*|sais|sait|comprends?|savoir|peut|peux|fait que) )pas|sans|jamais|ni|zero|nulle?|rien|nplus|absence)\b(?! (?:que|seulement|sure?|certaine?|mal (?!au\b|a la\b|quand\b)\w|juste|loin))/g;
+
+/** A word that may stand between a negation and its sign without ending its reach. */
+export const reach =
+  /^(?:de|du|des|d|la|le|les|un|une|a|au|aux|en|y|l|eu|ete|fait|est|etre|avoir|air|signes?|traces?|symptomes?|grand\w*|grave|vrai|vraie|autre\w*|encore|non|plus|ou|et|ni|meme|moindre|goutte|nouvelle?|nouveau|rougeurs?|rouge|gonflement|que|qu|elle|il|on|par|son|sa|ses|ventre|levres?|visage|remarque|constate|observe|note|senti|ressenti|trouve|difficultes?|problemes?|soucis?|gene|pour|particulier\w*|anormal\w*|apparent\w*|visible\w*|frais|vert\w*|faire|devenue?|endroit|dehors|dans|autour|sonde|peau|cote|niveau|quoi|crise|presence|temperature|nausees?|fuites?|toute?|vue?|gros\w*)$/;
+
+/** "Fièvre ? non" asks and denies in one. */
+export const askedAndDenied = /\?+ ?(?=(?:non|nan|aucune?|pas)\b(?! \w))/g;
+
+/** Not knowing about the sign. */
+export const unsureOfSign =
+  /\b(?:(?:pas sure?|pas certaine?|sais (?:pas|plus|trop)(?: trop)?|aucune idee|difficile a dire|dur a dire|arrive pas a (?:dire|voir))(?! (?:quoi|pourquoi|comment|ou|quand|qui|ce|d ou|de ou|combien))|je me demande|peur que ce soit|inquiete? (?:pour|de|que) (?:la|le|une|ce)|dirait|peut etre)\b/;
+
+/** A fear, a rule asked about, or a question: not something that is there. */
+export const supposed =
+  /\b(?:et si|au cas ou|en cas de|si (?:jamais )?(?:elle|il|y a|ca|on|je|y en a|le ventre|ses|elle a)|si jamais|(?:va|vont|peut|pourrait|risque|doit)(?: |-)(?:t(?: |-))?(?:elle|il|ca|on)|(?:va|peut|pourrait) (?:t elle|t il|lui faire|se mettre|avoir)|ca (?:va|peut|pourrait|risque)|est ce que (?:ca|je|elle va|il va|on|elle peut|il peut|elle risque)|faut (?:il|surveiller|que je surveille)|surveill\w*|risqu\w*|(?:peur|crains?|inquiete?)(?: \w+)? (?:qu|que|de|d)\b|comment (?:savoir|je sais|voir|je vois|on sait|reconnaitre)|cest normal|normal (?:qu|que|si|ou)|eviter|empecher|pour pas qu|devrait|cest quoi|ca veut dire quoi|veut dire|combien|a quoi ressemble|lequel|faire attention)\b/;
+
+/** Trouble breathing that has not begun: "et si elle arrête de respirer". Told of as there, again or lasting, it is no fear. */
+export const feared =
+  /\b(?:^si|fait (?:on |je )?quoi si|je fais si|faire si|au cas ou|peur (?:qu|que)) (?:elle|il|bebe)(?: se)? (?:(?:arrete\w*|cesse) de respirer|(?:se )?etouff(?:e|ait)|(?:se )?etrangl(?:e|ait))\b(?! (?:encore|a nouveau|comme|tout|quand|depuis|maintenant|beaucoup)\b)/g;
+
+/** Said of another time. */
+export const past =
+  /\b(?:(?:semaine|mois|annee|an|ete|hiver|fois|nuit) (?:derniere?s?|passee?s?)|hier|y a (?:\w+ ){1,3}(?:jours?|semaines?|mois|ans?|heures?)|longtemps|dans le passe|antecedents?|quand (?:elle|il) etait|a la naissance|(?:a|pendant|apres|lors de|lors|suite a|depuis)(?: de)? (?:le |la |sa |son |l )?(?:operation|chirurgie|naissance|hopital|accouchement|hospitalisation|premiere pose)|tout a le heure|tantot|plus tot|auparavant|(?<!\b(?:que|qu|que l) )avant(?! (?:de|que|et|hier))|parfois|des fois|de temps en temps|d habitude|de habitude|souvent|en general|generalement|connue? pour|a deja (?:eu|fait)|deja eu|dans le temps|autrefois|sujette?|habituelle?\w*|(?:pour|contre) (?:les|ses|la|son|le) (?:crises?|convulsions?|epilepsie|fievre|douleur)|epileptique)\b/;
+
+/** "Depuis hier" goes on. */
+export const sinceThen =
+  /\b(?:depuis|de?puis) (?:hier(?: soir| matin)?|avant[ -]hier|ce matin|cette nuit|ce soir|cet apres[ -]midi|tout a le heure|tantot|y a \w+ \w+|(?:la )?(?:pose|le operation))\b/g;
+
+/** Said to be over, in the same statement or a later one of the sentence. */
+export const over =
+  /\b(?:(?<!\b(?:bouge|reagit|reagi|repond|respire|reveille|ouvre|peut|veut|mange|boit|tient|pleure|urine)s? (?:presque |quasiment )?)nplus|(?:se est|a|est|sest|ca|sang|vite|saignement|cest|bien|tout|vomi\w*|deja) arretee?s?\b(?! pas)|(?<!pas |plus |nplus )(?:arrete|cesse|fini|termine) de\b|cest (?:fini|passe|termine|parti|bon|regle)|a (?:fini|passe|disparu|diminue|baisse|cesse|stoppe)|(?:est|sont) (?:partie?s?|passee?s?|tombee?|redescendue?|finie?s?)|va mieux|ca va mieux|(?:se est |sest )?(?<!\brien (?:le |la |lui )?)calmee?|stoppee?|disparu\w*|regle|(?:pas|plus) maintenant|saigne plus(?! (?:fort|en plus|que|qu|beaucoup))|diminu\w*|ralenti\w*|(?:bien|mieux|ok|correcte?|calme|normale?) maintenant|maintenant (?:ca va|cest bon|ok|elle va|il va)|etait (?:pale|chaude?|bleue?)|redevenue?s?|repris (?:ses|des) couleurs|(?:y a|a) plus de sang)\b/;
+
+/** What comes back through the tube, looked at only while that is asked. */
+export const redContents = /\b(?:rouges?|rougeatres?|sanglante?s?|cramoisi)\b(?! ?(?:bouchon|clamp|port|tube|sonde))/;
+
+/** Said of someone or something else. */
+export const other =
+  /\b(?:(?:cest )?moi qui|mon (?:autre|doigt|bras|coeur|ventre|dos|mari|pouce)|ma (?:tete|main|autre|poitrine)|j?ai (?:\w+ )?(?:mal|chaud|peur|envie de|la nausee|des frissons|tremble)|je (?:suis|saigne|tremble|vomis?|respire|pleure|me sens|transpire|panique|meurs|vais vomir))\b/;
+
+/** Said of another person altogether: not heard at all, but for breathing. A relative who only tells of it is no patient. */
+export const otherPerson =
+  /\b(?:(?:mon|ma|son|sa|notre) (?:autre (?:fils|fille|enfant|bebe)|grande? (?:soeur|frere|fils|fille)|petite? (?:soeur|frere)|(?:fille|fils) aine\w*|aine\w*|soeur|frere|jumeau|jumelle|mari|femme|conjointe?|mere|pere|maman|papa|belle mere|grand mere|grand pere|mamie|papi|chien|chat|cousine?|voisine?|oncle|tante)|le chien|le chat|la chatte|la chienne|la grande soeur|le grand frere)\b(?! (?:(?:me|nous|la|le|l|lui|a|ma|trouve) )*(?:dit|dis|pense|voit|vu|vue|trouve|trouvee?|croit|remarque\w*|qui|que|appelle|regarde|ecrit|est avec|confirme))/;
+
+/** Words that only look like signs. */
+export const lookalikes: readonly RegExp[] = [
+  /\b(?:cest moi qui|moi je) saigne\w*(?: du doigt| de la main)?\b|\b(?:comme|on dirait) (?:du |de le |un )?vomi\w*\b|\b(?:jaunes?|verte?s?|beiges?|marrons?) (?:tres )?pales?\b/g,
+  /\b(?:sonde|tube|ballon\w*|bouton)(?:,? (?:est|bien|ca|cest|tapee?|fixee?|scotchee?|collee?|solide|gonflee?)){0,4},? bouge (?:pas|nplus)\b/g,
+  /\b(?:a|ont|avait)(?: (?:un (?:petit )?peu|beaucoup|juste|encore|bien))* rale\b(?! (?:en|quand|pour) )/g,
+  /\bavec (?:beaucoup |pas mal |un peu )?(?:de |du )mal\b|\bva (?:tres |vraiment |super )?mal\b/g,
+  /\bje (?:le |la |l )?(?:respir\w*|souffle)\b|\b(?:grande|profonde|bonne) (?:respiration|inspiration)\b|\brespirez\b|\brespire un (?:grand )?coup\b|\b(?:appareil|machine|tube|sonde|canule|kine) (?:de |pour |a )?(?:la )?respir\w*\b|\bpause respir\w* (?:non|ok)\b/g,
+  /\b(?=respir)(?<!\b(?:pas|plus|nplus|jamais|peine|mal|peu)(?: \w+)? ?)respir\w*(?: (?:est|semble|parait|elle|il|tres|super|bien|tout|a|fait|vraiment|parfaitement|toujours|plutot|encore|reste|quand|meme|de|maniere|facon|et|va|bon|assez|tranquillement|calmement)){0,5} (?:bien|ben(?= ?(?:$|[,.!]|pu?is|et|correct))|normale?|normalement|ok|correcte?|correctement|tranquille\w*|calme|calmement|facilement|regulier\w*|regulierement|parfait\w*|bonne|nickel|seule?|comme (?:d |de )?(?:habitude|toujours|il faut)|sans (?:probleme|difficulte|gene|aide|effort|souci)s?|librement|impec\w*|aisement|confortable\w*)\b(?! ?(?:pas|mal|trop|vite|fort|plus|difficile\w*))/g,
+  /\b(?:prise|bilan|test|analyse|examen|don|groupe)s? (?:de |du )?sang\b|\bsang (?:froid|glace)\b|\bbon sang\b|\bsang d encre\b|\bsang de encre\b|\bmauvais sang\b|\b(?:pression|tension) (?:du )?sang\w*\b|\bpur sang\b/g,
+  /\b(?:medicaments?|medocs?|traitements?|sirop|dose|suppo\w*|comprimes?|paracetamol|anti)s? (?:pour|contre|de|anti)? ?(?:la |le |les |sa |son |ses |l |d )?(?:fievre|douleurs?|epilepsie|convulsions?|crises?|vomissements?|coeur|nausees?|mal|epileptique\w*|convulsi\w*|vomiti\w*)\b|\banti ?-?(?:douleur|epilepti|convuls|vomi|nause|inflam)\w*/g,
+  /\b(?:bouchon|clamp|embout|port|tube|sonde|bouton|bandelette|languette|bande|papier|valve|ballon\w*|seringue|boite|sac|kit|body|pyjama|couverture|capuchon|clip|pince|ruban|couleur|echelle|case|carre|trousse|gants?|fil|marque|trait|ligne|tige|test|strip|zone|pastille|chiffre|partie|pochette|bavoir|doudou|robe|jouet|siege|lit|yeux)s? (?:(?:est|sont|devenue?|a|vire\w*|au|de|du|la|le|qui|tout\w*|en|couleur|tourne\w*|bien|cest|plutot|dit|indique|tire|sur|entre|un|peu|temporaire|provisoire|avec|dans|bout|son|sa|se|met|change\w*|embout|bouchon) ){0,5}(?:bleu|gris|vert|violet|rose|rouge|blanc|blanche|pale|mauve)\w*/g,
+  /\b(?:un|des|petits?|gros|gros) bleus?\b(?! autour)|\bpeur bleue\b|\bfille en rose\b|\b(?:elle|il|y|bebe|peau|levres?|teint|joues)(?: (?:est|sont|a|le|air|toute?|tous|bien|reste|teint|et|encore|redevenue?))+ roses?\b/g,
+  /\b(?:ca va|va|vas|vais|peut|veux|voudrais|veut|peur|risque|pourrait|sans|sans lui|pour pas|est ce que ca|eviter de|envie|voulais)(?: \w+){0,3} (?:faire |fait |faire du |fais )(?:trop )?mal\b|\bsans (?:avoir )?mal\b|(?<!\ba )\bpas (?:si )?mal\b(?= ?(?:$|[,.!]))|\btant bien que mal\b|\bplus de peur que de mal\b|\bmal de (?:l )?air\b|(?<!fait )\bdu mal\b(?! (?:a|pour|de) respir)|\bca tombe mal\b|\bmal (?:de tete|au dos) (?:a force|pour moi)\b|\bse fait pas mal\b/g,
+  /\b(?:je|moi je|on|nous|maman|papa|mon mari|ma femme)(?: \w+)? (?:crie|hurle|tremble|pleure|panique|transpire|vais vomir|vomis)\b|\bje (?:me )?(?:sens mal|vais tomber dans les pommes)\b/g,
+  /\b(?:eau|lait|bain|linge|gant|lavette|compresse|serviette|bouillotte|debarbouillette|salle|piece|chambre|couverture|debarbouillette)s? (?:est |un peu |bien )?(?:chaude?s?|tiede)\b|\bil fait (?:tres |trop |super )?chaud\b|\bau chaud\b|\bchaude?s? (?:eau|couverture)\b/g,
+  /\bventre (?:est |tout |bien |toujours |reste )*(?:mou|souple)\b|\b(?:sonde|tube|ballon\w*|bouton|tuyau)(?: \w+){0,2} (?:mou|molle|flasque|dure?|rigide|raide)\b|\b(?:petit |gros )?(?:bouton|ballon) (?:de )?(?:gonfl\w*|enfl\w*)\b/g,
+  /\bcrises? de (?:larmes?|nerfs|colere|pleurs|toux|rire|panique)\b|\bcrise(?:s)? (?:economique|d ado)\b/g,
+];
+/** A list: its negation reaches all of it. */
+export const listed = / (?:ou|ni) /;
+/** Where a statement inside a sentence ends. */
+export const statementEnd =
+  /\||\b(?:mais|sauf|juste|seulement|par contre|cependant|pourtant|puis|alors|excepte|sinon|a part)\b|\bet\b/;
+/** "Fièvre : non", "saigne pas". */
+export const deniedAfter =
+  /^ ?(?:[:=-] ?)?(?:non|nan|aucune?)$|^(?: (?:du|beaucoup))? pas\b(?! (?:bien|mal|que|seulement|un peu|juste|sure?|trop|beaucoup|tres|tellement|vraiment|si|normal\w*|d arreter|de arreter|vert))|^ (?:jamais)\b/;

@@ -1,0 +1,27 @@
+/** French for facts told unasked: ages, births, allergies, and what is not at hand. */
+import type { TimeUnit } from '../durations.ts';
+
+/** An age: the count and its unit, after "elle a", "bébé de" or "âgé de". */
+export const age =
+  /\b(?:agee? de|age de|age|(?:elle|il|bebe|fille|fils|enfant|petite?|garcon|qui|puce|loulou) a(?: maintenant| deja| juste| presque| bientot)?|(?:fille|fils|bebe|enfant|garcon|petite?|nourrisson|gamine?|puce|loulou) de)(?: environ| presque| juste)? (\d+(?:\.\d+)?) ?(ans?|mois|semaines?|jours?)\b(?! que| de pose)|\b(\d+) (ans|mois|semaines) (?:d age|de age)\b/g;
+export const ageUnits: readonly { readonly unit: TimeUnit; readonly form: RegExp }[] = [
+  { unit: 'year', form: /^a/ },
+  { unit: 'month', form: /^m/ },
+  { unit: 'week', form: /^s/ },
+  { unit: 'day', form: /^j/ },
+];
+/** An age at another time, or of something else. */
+export const notAge =
+  /\b(?:quand|lorsque|a le|a l|depuis que|sonde|tube|bouton|kit|etait|avait|bandelettes)(?: (?:elle|il|etait|avait|environ|a|de))*\s*$/;
+export const born =
+  /\b(?:nee?|naissance|anniversaire|ddn)(?: (?:est|le|en|au|mois de|:|cest))*:? ?([a-z0-9 ,/.-]{4,24})/;
+export const latexAllergy =
+  /\b(?:allergi\w+ (?:\w+ )?(?:au |a la |a le )?latex|intolerant\w* au latex|sensible au latex|latex (?:allergi\w+|interdit)|(?:supporte|tolere) pas le latex|pas de latex|reagit au latex)\b/;
+export const noLatexAllergy =
+  /\b(?:pas|aucune|sans|jamais|ni|non|nplus)(?: (?:eu|de|d|une|le|connue|est|fait|ete|vraiment))* (?:allergi\w+|intoleran\w+)(?: \w+)? ?(?:au |a la |a le )?(?:latex)?\b|\blatex:? (?:non|ok)\b/;
+export const noKit =
+  /\b(?:(?:jai|on a|a|avons|ai|y a|trouve|retrouve|avec) (?:pas|jamais|plus|nplus|aucun)(?: eu| recu| de| le| trouve| la| notre| du)* (?:trousse|kit)|pas (?:de |le |la )?(?:kit|trousse)|sans (?:kit|trousse|le kit|la trousse)|aucune? (?:kit|trousse)|perdu (?:le|la|notre) (?:kit|trousse)|(?:kit|trousse) (?:est )?(?:perdue?|introuvable|reste\w* (?:a|chez)))\b/;
+export const noStrips =
+  /\b(?:(?:pas|plus|nplus|aucune?|jamais)(?: (?:de|d|les|eu|trouve|recu|la|ces))* (?:bandelettes?|languettes?|papiers? ph)|perdu les (?:bandelettes|languettes)|sans (?:bandelettes?|les bandelettes))\b/;
+export const haveKit =
+  /(?<!\bsi )\bjai (?:la trousse|le kit)(?: (?:ici|sous la main|avec moi|pret|prete))*$|^(?:(?:oui|et|on|nous|je|aussi|ok|mais|jai) )*(?:jai|ai|a|avons|tiens) (?:le|la|un|une|notre|mon|ma|son|sa|aussi le|bien le|bien la) (?:kit|trousse)(?: (?:de urgence|d urgence|de secours|de depannage|ici|pret|prete|avec (?:moi|nous)|a la maison|sous la main|aussi))*$/;

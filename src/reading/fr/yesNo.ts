@@ -1,0 +1,75 @@
+/** French yes, no, and the many ways of being unsure. Tried in the order: neutral, unsure, no, yes. */
+
+/** Sounds like yes or no and is neither. */
+export const neutral =
+  /\b(?:je |jai |on )?(?:comprends?|compris|saisis?|pige|capte) (?:pas|rien)(?: (?:trop|bien|vraiment))?\b|\b(?:pas|sans|aucun|nul) (?:de |le |trop de |grand |gros |vraiment de )?(?:problemes?|soucis?|difficultes?|histoires?|doute|stress|galere|misere|trouble)\b|\bpas de quoi\b|\bpas (?:mal|grave|de souci|la peine|besoin de repondre)\b|\bn importe\b|\bpourquoi pas\b|\b(?:ma reponse|ce que jai (?:dit|ecrit)|cetait|cest) (?:etait )?(?:fausse?|faux|une erreur)\b|\bme suis trompee?\b|\bpas a pas\b|\bpas encore une fois\b/g;
+
+export const unsure =
+  /\b(?:(?:je |on |jen |y )?(?:le |la |en |me )?(?:sais|sait|savons|savait|savais|rappelle|souviens|souvient|connais|vois|voit) (?:pas|plus|nplus|rien|meme pas|vraiment pas|absolument pas|trop pas)(?: (?:trop|vraiment|bien|du tout|exactement))?|sais trop|(?:pas|plus|nplus|pa|moyen|moyennement|a moitie|pas trop|pas tres|pas vraiment|pas tellement|pas completement|pas totalement|pas tout a fait|pas super|pas trop bien|pas hyper|pas 100 ?%|pas a 100 ?%) (?:sur|sure|surs|certaine?s?|convaincue?)|pas (?:trop|vraiment|exactement|completement|totalement|tellement|que je sache|a ma connaissance)|pas tout a fait|incertaine?|aucune idee|pas (?:la )?(?:moindre )?idee|pas d idee|pas de idee|peut etre|ptetre|possible|possiblement|probable|probablement|surement|sans doute|(?<!respir\w* )normalement|en principe|theoriquement|je (?:crois|pense|suppose|dirais|presume|me demande|croyais|pensais|devine|croi|pens|crois bien|trouve(?! (?:pas|plus|nplus|rien)))|crois|pense|(?:on )?dirait|me semble|ca semble|semble t il|semblerait|(?:ca|elle|il|sonde|ballon\w*|tout) a le air(?! (?:d |de |tres |toute? |vraiment |plutot |aller )*(?:bien|normale?|contente?|en forme|calme|tranquille))|jimagine|imagine|jespere|espere|esperons|esperant|jai l impression|le impression|impression que|devrait|doit|ca depend|depend|plus ou moins|a peu pres|presque sure?|quasi\w* sure?|mouais|moui|bof|mwouais|couci couca|genre|un genre de|des fois|parfois|difficile a (?:dire|voir|savoir)|dur a (?:dire|voir|savoir)|oui et non|moitie moitie|si vous le dites|(?:va|allez|qui) savoir|qui sait|a voir|ca se peut|se peut|il se peut|je doute|doute|hesite|non mais oui|ni oui ni non|en quelque sorte|a moitie|je vais dire|faut croire|vaguement|eventuellement|j ai un doute|un doute)\b/g;
+
+export const no =
+  /\b(?:(?:absolument|vraiment|certainement|surtout|bien sur que|evidemment|oh|ah|ben|bah) (?:non|pas)|(?:pas|nplus)(?: (?:du tout|vraiment|completement|entierement))* (?:encore|du tout|maintenant|exact\w*|correct\w*|bon\w*|vrai\w*|juste|ca)|non+|nan+|nn|nop+|nope|nah|no|noon|noin|nno|npn|nin|nom|mon(?=$)|negatif|negative|aucune?s?|rien|jamais|personne|pas|nplus|ni|sans|point|nulle? part|que dalle|^pantoute|incorrecte?|fausse?|faux|errone|que nenni|zero)\b/g;
+
+export const yes =
+  /\b(?:oui+|ouis|ouii|iui|oiu|oyi|oui oui|ouais?|ouaip|ouep|oue|ouai|(?<!ouin )ouin(?! ouin)|ouis|oui+e|wi|wii|ui|yes|yep|yup|yeah|yess|ye|yah|ok oui|affirmatif|absolument|certainement|evidemment|bien sur|biensur|bien entendu|tout a fait|toutafait|effectivement|en effet|exactement|exact|carrement|assurement|tres certainement|mmh oui|si si|mais oui|vrai|correct|correcte|parfaitement)\b/g;
+
+/** No as an answer of its own; "elle ne voit pas" says no to something else. */
+export const plainNo =
+  /\b(?:(?:absolument|vraiment|certainement|surtout) (?:non|pas)|pas du tout|bien sur que non|non+|nan+|nn|nop+|nope|nah|no|noon|negatif|aucune?s?|rien|jamais|ni)\b|^pantoute\b/g;
+
+/** A question of theirs, not an answer. */
+export const question =
+  /^(?:(?:ok|okay|daccord|donc|alors|attendez|attends|euh|et|mais|desole|pardon|bonjour|bonsoir|allo|sinon) )*(?:est ?-?ce (?:que|qu)|esque|eske|es ce que|dois(?: |-)?je|doit(?: |-)?on|je dois|on doit|faut(?: |-)?il|il faut|faut que|je peux(?! (?:pas|plus|nplus))|peut(?: |-)on|puis(?: |-)?je|peux(?: |-)tu|pouvez(?: |-)vous|cest quoi|ca (?:doit|devrait) (?:ressembler|etre|faire) |cest \w+ si\b|cest normal|cest grave|comment|pourquoi|ou (?:est|dois|puis|faut|on|je)\b|quand (?:est ce|dois|faut|on peut|je peux|pourr)|combien|quoi\b|quelle? (?:est|sont|sonde|tube|tuyau|kit|trou|couleur)|qui (?:est|dois|peut)|que (?:dois|faire|faut|faites|veut|se passe)|qu est ce|quest ce|a quoi|on fait quoi|je fais quoi|va(?: |-)t(?: |-)(?:elle|il)|allez(?: |-)vous|vous etes|etes(?: |-)vous|y a(?: |-)t(?: |-)il)/;
+
+/** Means yes only when it is a whole statement of its own, so that a slip before it cannot turn it round. */
+export const yesStatement =
+  /^(?:si|si si|voila|cest (?:ca|cela|sa|exact|bon|bien ca|juste|vrai|correct)|ca y est|ca yest|je suis sure?|jen suis sure?|sure et certaine?|certaine?|sur a 100 ?%|sur|tout est (?:exact|juste|bon|vrai|correct)|(?:oui )?(?:(?:on |je |jen )?(?:l )?(?:ai|a|en ai|le a|lai)|(?:elle|il) (?:le a|l a))|exact|juste|vrai|toujours)$/;
+
+/** Words before or after a statement that change nothing. */
+export const filler =
+  /\b(?:ok|okay|daccord|alors|bon|ben|bah|bin|eh|he|euh+|hum+|hein|la|donc|voila|svp|merci|mrc|bonjour|bonsoir|allo|salut|lol|mdr|omg|mon dieu|dieu merci|juste|deja|maintenant|enfin|ici|a la maison|chez nous|chez moi|avec (?:moi|nous)|madame|monsieur|mme|desole|pardon|infirmiere|docteur|oh|ah|wallah|quand meme|genre|ouf)\b/g;
+
+/** Whatever stands before the last of these was taken back. */
+export const correction =
+  /\b(?:(?:euh )?non (?:pardon|en fait|plutot|excuse\w*)|non attend(?:s|ez)?|(?<!\b(?:on|nous|je) )attend(?:s|ez)?|att|je (?:voulais|veux) dire|je veux dire|en fait|enfait|enfaite|pardon|oups|oops|desole|excuse(?:s|z)?(?: moi)?|je me suis (?:trompee?|gouree?|plantee?)|me suis (?:trompee?|gouree?|plantee?)|correction|rectification|je (?:corrige|rectifie)|erreur|faute de frappe|plutot|enfin non|non cest pas ca|ou plutot|je me trompe|mea culpa|autocorrect\w*|scuse\w*)\b/g;
+
+/** A no as it stands beside words of correction: "non, attends". */
+export const bareNo = 'non|nan|nn';
+/** What a value is set against: "7 kilos, pas 17", "une gj pas une g". */
+export const contrast =
+  /(?<=\b(?:\d[\d.]*(?: ?[a-z]{1,11})?|g ?-?j|g|j),? )(?:et )?(?:pas|non|au lieu de) (?:une? |la |le )?(?:\d[\d.]*|g ?-?j|g|j)\b|^(?:non,? )?(?:cest |cetait |elle fait |il fait |fait )?pas (?:une? )?(?:\d[\d.]*|g ?-?j|g|j)\b(?=.*\b(?:\d|g|gj|j))/g;
+
+/** Said alone these take nothing back. */
+export const softCorrection =
+  /^(?:desole|en fait|enfait|enfaite|pardon|excuse|excuses|excusez|excusez moi|excuse moi|plutot|scuse\w*|attend|attends|attendez|att)$/;
+
+/** Short words that are no slip of "not", "think" and their kin. */
+export const doubtWords: readonly string[] = [
+  'pas',
+  'jamais',
+  'rien',
+  'aucun',
+  'aucune',
+  'sans',
+  'crois',
+  'pense',
+  'peut',
+  'doute',
+  'suppose',
+  'espere',
+  'semble',
+  'dirait',
+  'sais',
+  'probablement',
+  'devrait',
+  'presque',
+  'non',
+  'nan',
+];
+
+/** Real words one letter away from them. */
+export const noSlips: ReadonlySet<string> = new Set(
+  'par bas cas las mas pus pis pays has pass passe passer pan pau vas tas ras pris pres plus peu peux peur peuvent sur sens sang dans sons cent bien bie lien tien mien sien tiens viens riens bon mon ton son nos nom nona ban fan van mais fais vais mauvais trois droit croit croix cris fois mois froid penser panse pansement pensez pend tense dense pente pur put put route toute doutes voute coute double deux eut peut-etre ensemble semblait assemble exemple sain saine sait sachet sac mis mise mal main maman mama an ans nous nan non nos oui ouf bout but tout pot pote pose posee poser expose suppos disait dirai tirait espace espece paspas poas sauf sous sirop mai sa ses seins fait lait nais jamai pars part appas repas pages page paye parc paix paie pois poids papa pate pale pain pays plat pied pile pince piece pense repense as ai aie han nana maintenant none nein noir noire noel dos don nord norme normal lance chance france anse danse mince rince crise bris prise croire cross soir bois lois rois vois dois sans saint sanz aux nuit nue nu naan pam pal pli pic paf pab pad pac pal'.split(
+    ' ',
+  ),
+);

@@ -1,0 +1,134 @@
+/** Reads the answers to the plainer questions: kit, strips, contents, looks, feeds, and how the child is. */
+import type { KitAnswer, Told, YesNo, YesNoUnknown } from '#machines/facts.ts';
+import { clockTimesIn, momentOf } from './clock.ts';
+import { type Firmness, roughShare, spansIn } from './durations.ts';
+import { type Found, part, type Said } from './said.ts';
+import type { SignsHeard } from './signs.ts';
+import { wordsOf } from './spell.ts';
+import { yesNo, yesNoUnknown } from './yesNo.ts';
+
+/** The emergency kit at hand, and someone there who was shown how. Only words that say so are "not shown". */
+export function kit(said: Said): Found<KitAnswer> {
+  const words = said.words.answers;
+  if (words.notShown.test(said.plain) || words.otherShown.test(said.plain)) return { value: 'not-shown' };
+  const found = yesNo(said, words.kit);
+  // "I have never done it" does not say that nobody was shown; nor that somebody was.
+  const isYes = found !== null && 'value' in found && found.value === 'yes';
+  return isYes &&
+    (words.neverDone.test(said.plain) || words.forgotHow.test(said.plain)) &&
+    !words.shown.test(said.plain)
+    ? { unclear: 'unsure' }
+    : found;
+}
+
+/** Whether the facts on file are right. "Yes, but" with a change that was not understood is no yes. */
+export function confirm(said: Said, told: Told): Found<YesNo> {
+  const words = said.words.answers;
+  const found = yesNo(said, words.confirm);
+  const isYes = found !== null && 'value' in found && found.value === 'yes';
+  return isYes && words.exception.test(said.plain) && Object.keys(told).length === 0
+    ? { unclear: 'two-answers' }
+    : found;
+}
+
+/** Whether stomach contents came back; air alone is none. */
+export function contents(said: Said): Found<YesNo> {
+  const words = said.words.answers;
+  const plain = yesNo(said, words.contents);
+  if (plain === null || !('unclear' in plain) || plain.unclear !== 'two-answers') return plain;
+  return words.startsNo.test(said.plain) || !words.airFirst.test(said.plain) ? plain : { value: 'yes' };
+}
+
+/** A longer text that only denies a sign may say much else that was not understood. */
+const mostDenialLength = 60;
+
+/** Whether the contents look like stomach contents. A wrong colour beside a right one is no; a colour may be hedged. */
+export function looks(said: Said): Found<YesNoUnknown> {
+  const words = said.words.answers;
+  const firm = (pattern: RegExp) =>
+    [...said.plain.matchAll(pattern)].some(({ index }) => !words.notLooking.test(said.plain.slice(0, index)));
+  if (words.looksUnsure.test(said.plain)) return { value: 'unknown' };
+  if (firm(words.looksWrong)) return { value: 'no' };
+  if (words.looksNo.test(said.plain)) return { value: 'no' };
+  if (firm(words.looksRight)) return { value: 'yes' };
+  return words.looksOpen.test(said.plain) ? { value: 'unknown' } : yesNoUnknown(said, words.looks);
+}
+
+/** A text that only denies signs and adds no more than "nothing". */
+function deniesOnly(said: Said, { denied, rest }: SignsHeard): boolean {
+  return denied.length > 0 && wordsOf(rest).every((word) => word.search(said.words.yesNo.plainNo) !== -1);
+}
+
+/** How the child is a day later. */
+export function nextDay(said: Said, signs: SignsHeard): Found<YesNo> {
+  const words = said.words.answers;
+  if (words.notYet.test(said.plain)) return { unclear: 'unreadable' };
+  return deniesOnly(said, signs) ? { value: 'yes' } : yesNo(part(said, signs.rest), words.nextDay);
+}
+
+/** How the first feed went; one that has not been given yet went neither way. */
+export function firstFeed(said: Said, signs: SignsHeard): Found<YesNo> {
+  const words = said.words.answers;
+  if (words.notYet.test(said.plain)) return { unclear: 'unreadable' };
+  return deniesOnly(said, signs) ? { value: 'yes' } : yesNo(part(said, signs.rest), words.firstFeed);
+}
+
+/** Balloon filled, snug and taped; "all but the tape" is not. */
+export function secured(said: Said): Found<YesNo> {
+  const words = said.words.answers;
+  const found = yesNo(said, words.secured);
+  const isYes = found !== null && 'value' in found && found.value === 'yes';
+  return isYes && words.notAll.test(said.plain) ? { value: 'no' } : found;
+}
+
+/** The hour within which a feed may explain a high reading. */
+const feedMinutes = 60;
+
+/** Minutes since a feed, from a length of time or a clock time in the text; null where none is told. */
+function minutesSince(said: Said): { readonly minutes: number; readonly firmness: Firmness } | null {
+  const [span] = spansIn(said.plain, said.words);
+  if (span) {
+    const { minute = 0, hour = 0, day = 0 } = span.high;
+    return { minutes: minute + hour * 60 + day * 1440, firmness: span.firmness };
+  }
+  const [time] = clockTimesIn(said.plain, said.words);
+  const moment = time && momentOf(time, said.open.nowMs, said.open.timeZone, null);
+  return typeof moment === 'number' ? { minutes: (said.open.nowMs - moment) / 60_000, firmness: 'firm' } : null;
+}
+
+/** A feed or medicine within the hour. A time told decides; "about an hour" is not known, what is usual or due says nothing. */
+export function fedLately(whole: Said): Found<YesNoUnknown> {
+  const words = whole.words.answers;
+  const given = whole.clauses.filter((clause) => !words.notGiven.test(clause));
+  const said = given.length === whole.clauses.length ? whole : part(whole, given.join('. '));
+  const since = minutesSince(said);
+  if (since === null || since.minutes === 0) {
+    // "Before bed" is some time ago, nobody knows how long.
+    return words.someTimeAgo.test(said.plain) && !words.startsNo.test(said.plain)
+      ? { value: 'unknown' }
+      : yesNoUnknown(said, words.fedLately);
+  }
+  const { minutes, firmness } = since;
+  if (minutes > feedMinutes || (firmness === 'at-least' && minutes === feedMinutes)) return { value: 'no' };
+  if (firmness === 'at-least') return { value: 'unknown' };
+  return firmness !== 'rough' || minutes <= feedMinutes * (1 - roughShare) ? { value: 'yes' } : { value: 'unknown' };
+}
+
+/**
+ * Any danger sign. Signs themselves are heard before this; here is only yes, no, or signs said not to be there. Of the
+ * asked list a caregiver often answers with the one sign that matters: "no fever" counts as no where nothing else is said.
+ */
+export function unwell(said: Said, heard: SignsHeard): Found<YesNo> {
+  const words = said.words.answers;
+  if (words.notWell.test(said.plain.replace(words.notSoBad, ' '))) {
+    return words.startsNo.test(said.plain) ? { unclear: 'two-answers' } : { value: 'yes' };
+  }
+  const rest = part(said, heard.rest);
+  // "She's asleep, should I wake her?" asks; only a plain yes or no beside a question answers.
+  if (said.plain.endsWith('?') && yesNo(rest, { strictNo: true }) === null) return { unclear: 'unreadable' };
+  const found = yesNo(rest, words.unwell);
+  const denies = heard.denied.length > 0;
+  if (denies && found && 'value' in found && found.value === 'yes') return { unclear: 'two-answers' };
+  if (found || said.plain.length > mostDenialLength) return found;
+  return denies && heard.sure.length + heard.near.length === 0 ? { value: 'no' } : null;
+}

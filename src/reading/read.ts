@@ -1,0 +1,196 @@
+/** Turns one text of a caregiver into exactly one event: danger first, then wishes, then the open question, then facts. */
+
+import { type LanguageCode, languageCodes, type QuestionKey } from '#machines/facts.ts';
+import { besideAnswer, type Event, type HeardBeside, readers } from './answers.ts';
+import { type Named, namedIn } from './children.ts';
+import { clean } from './clean.ts';
+import { detectLanguage, languageWish } from './language.ts';
+import { lexicons } from './lexicon.ts';
+import { type RehearsalSaid, rehearsalSaid } from './rehearsal.ts';
+import { hear, type Open, part, type Said } from './said.ts';
+import { hearSigns, type SignsHeard } from './signs.ts';
+import { wordsOf } from './spell.ts';
+import { gatherTold } from './told.ts';
+import { namesUnknownDevice } from './tubeKind.ts';
+import * as wishes from './wishes.ts';
+import { withoutCorrection, yesNo } from './yesNo.ts';
+
+export type { Open } from './said.ts';
+
+/** `about` matters for a first text: a feeding tube that is out or in trouble, a thank-you, or something else; `start` ends a STOP. */
+export interface Reading {
+  readonly event: Event;
+  readonly about: 'tube' | 'thanks' | 'start' | 'other';
+  /** The language it asks for in words, and the one it is clearly written in; null where neither is said. */
+  readonly wantsLanguage: LanguageCode | null;
+  readonly writtenIn: LanguageCode | null;
+  /** What it says of a rehearsal, in any language. */
+  readonly rehearsal: RehearsalSaid | null;
+}
+
+/** The carrier's own words, in every language. */
+function carrierKeyword(raw: string): 'stop' | 'help' | 'start' | null {
+  const whole = clean(raw, lexicons.en.grammar.marks)
+    .replace(/[.!,?]/g, '')
+    .trim();
+  const is = (set: 'stopWords' | 'startWords' | 'helpWords') =>
+    languageCodes.some((code) => lexicons[code].wishes[set].has(whole));
+  if (is('stopWords')) return 'stop';
+  if (is('startWords')) return 'start';
+  return is('helpWords') ? 'help' : null;
+}
+
+function signsEvent(said: Said, signs: SignsHeard, heard: HeardBeside): Event | null {
+  const { sure, near } = signs;
+  if (sure.length > 0) return { ...heard, type: 'signs', sure, near };
+  if (near.length === 0) return null;
+  const settled = said.open.clarifying === 'sign' ? yesNo(said) : null;
+  return settled && 'value' in settled ? null : { ...heard, type: 'signs', sure, near };
+}
+
+/** Wishes to correct: facts in the text correct by themselves; else the answer to correct, as far as it is named. */
+function correctionEvent(said: Said, heard: HeardBeside): Event | null {
+  const correction = wishes.wantsCorrection(said);
+  if (!correction || said.open.asking === 'confirm') return null;
+  return tellsFacts(heard) ? { ...heard, type: 'told' } : { ...heard, type: 'correct', key: correction.key };
+}
+
+function tellsFacts({ told }: HeardBeside): boolean {
+  return Object.keys(told).length > 0;
+}
+
+/** A "not" in "the pH was 6, not 5" corrects a fact told before; it is no answer to the open question. */
+function correctsAnother(said: Said, answer: Event, beside: HeardBeside): boolean {
+  const saysNo = !('value' in answer) || answer.value === 'no' || answer.value === 'unknown';
+  if (said.open.asking === 'confirm' || !saysNo) return false;
+  if (!tellsFacts(beside) && wishes.wantsCorrection(said) === null) return false;
+  // "No wait, 7 kg not 17": both of its noes belong to the correction.
+  const rest = withoutCorrection(said);
+  const takesBack = rest !== said.plain || ('value' in answer && wishes.corrects(said));
+  return takesBack && yesNo(part(said, rest), { strictNo: true }) === null;
+}
+
+/** Questions whose readers look at the signs denied themselves. */
+const readsDenials: ReadonlySet<QuestionKey> = new Set<QuestionKey>(['unwell', 'after-in', 'first-feed', 'next-day']);
+
+function answerEvent(said: Said, signs: SignsHeard, heard: HeardBeside): Event | null {
+  const { asking } = said.open;
+  if (asking === null) return null;
+  const beside = { ...heard, told: besideAnswer(heard.told, asking) };
+  if (isQuestion(said)) return { ...beside, type: 'unclear', why: 'unreadable' };
+  const readFrom = readsDenials.has(asking) ? said : part(said, signs.rest);
+  const answer = readers[asking](readFrom, signs, beside);
+  if (answer && correctsAnother(said, answer, beside))
+    return correctionEvent(said, beside) ?? { ...beside, type: 'told' };
+  if (answer) return answer;
+  return asking === 'tube-kind' && namesUnknownDevice(said) ? { ...beside, type: 'unknownDevice' } : null;
+}
+
+/** "Should I push?" has words of an answer and is none. */
+function isQuestion({ plain, words }: Said): boolean {
+  return words.yesNo.question.test(plain);
+}
+
+/** What is left when the text answers nothing: facts, a person, small talk, or nothing to be read. */
+function otherEvent(said: Said, heard: HeardBeside, about: Reading['about']): Event {
+  if (Object.keys(heard.told).length > 0 || (!said.open.caseOpen && about === 'tube'))
+    return { ...heard, type: 'told' };
+  if (heard.person) return { ...heard, type: 'person' };
+  // What was said last answers these; in use nothing but pleasantries passes unread.
+  const asksBack =
+    said.open.asking === null && said.open.inUse !== true && said.words.wishes.answeredAlready.test(said.plain);
+  if (!said.open.caseOpen || wishes.isSmallTalk(said) || asksBack) return { ...heard, type: 'smallTalk' };
+  return { ...heard, type: 'unclear', why: 'unreadable' };
+}
+
+function eventOf({ said, others, raw, named }: Heard, signs: SignsHeard, about: Reading['about']): Event {
+  // Later texts say what cannot wait as an event of their own; a first text opens the case with it.
+  const inFirstText = said.open.caseOpen ? null : wishes.cannotWait(said, raw);
+  const told = {
+    ...gatherTold(said),
+    ...(named.children.length > 0 && { children: named.children }),
+    ...(inFirstText !== null && { cannotWait: inFirstText }),
+  };
+  const heard = {
+    told,
+    person: [said, ...others].some(wishes.wantsPerson),
+    corrects: wishes.corrects(said) || named.corrects || told.ph !== undefined,
+  };
+  const danger = signsEvent(said, signs, heard);
+  if (danger) return danger;
+  if (!said.open.caseOpen) return otherEvent(said, heard, about);
+  const correctsWhen = heard.corrects && told.cameOutAtMs !== undefined && !said.words.wishes.again.test(said.plain);
+  if (wishes.cameOutAgain(said) && !correctsWhen) return { ...heard, type: 'outAgain' };
+  if (wishes.hasTubeProblem(said)) return { ...heard, type: 'tubeProblem' };
+  const what = said.open.asking === 'fed-lately' ? null : wishes.cannotWait(said, raw);
+  if (what !== null) return { ...heard, type: 'cannotWait', what };
+  const repeat = wishes.wantsRepeat(said);
+  if (repeat) return { ...heard, type: 'repeat', step: repeat.step };
+  const answer = answerEvent(said, signs, heard);
+  if (answer && answer.type !== 'unclear') return answer;
+  return heard.person
+    ? { ...heard, type: 'person' }
+    : (correctionEvent(said, heard) ?? answer ?? otherEvent(said, heard, about));
+}
+
+function aboutOf(said: Said, signs: SignsHeard): Reading['about'] {
+  const words = said.words.wishes;
+  const plain = said.plain.replace(words.otherTubes, ' ');
+  if (words.aboutTube.test(plain) || words.somethingOut.test(plain) || signs.sure.length > 0) return 'tube';
+  return wishes.isThanks(said) ? 'thanks' : 'other';
+}
+
+/** A text as it is read: in its own language, and beside it in the others that are on. */
+interface Heard {
+  readonly said: Said;
+  readonly others: readonly Said[];
+  readonly raw: string;
+  readonly named: Named;
+}
+
+/** Whether every word of a text is one of its language's own: nothing in it can mean anything in another. */
+function isOwn({ plain, words }: Said): boolean {
+  return wordsOf(plain).every((word) => words.language.ownWords.has(word) || /^\d/.test(word));
+}
+
+/** A text clearly written in another language that is on is read in that. */
+function hearAll(text: string, open: Open, writtenIn: LanguageCode | null): Heard {
+  const on = open.languages ?? languageCodes;
+  const language = writtenIn !== null && on.includes(writtenIn) ? writtenIn : open.language;
+  const named = namedBy(text, open, language);
+  const raw = named.corrects ? named.rest : text;
+  const said = hear(raw, open, language);
+  const others = isOwn(said) ? [] : on.filter((code) => code !== language);
+  return { said, others: others.map((code) => hear(raw, open, code)), raw, named };
+}
+
+/** Questions that a child's name answers, alone or after a no. */
+const namesAnswer: ReadonlySet<QuestionKey | null> = new Set<QuestionKey | null>(['which-child', 'confirm']);
+
+/** Which of the family's children the text names, before any spelling is mended. */
+function namedBy(text: string, { children = [], asking }: Open, language: LanguageCode): Named {
+  const words = lexicons[language];
+  const cleaned = (written: string) => clean(written, words.grammar.marks);
+  if (children.length === 0) return { children: [], corrects: false, rest: text };
+  return namedIn(cleaned(text), children.map(cleaned), namesAnswer.has(asking), words);
+}
+
+/** Reads one text. Never throws; at most 1,600 characters are read. */
+export function read(text: string, open: Open): Reading {
+  const keyword = carrierKeyword(text);
+  const nothingElse = { told: {}, person: false, corrects: false };
+  const again = { ...nothingElse, type: 'repeat', step: null } as const;
+  const wish = languageWish(text);
+  const writtenIn = detectLanguage(text);
+  const language = { wantsLanguage: wish?.wanted ?? null, writtenIn };
+  const plainly = { ...language, rehearsal: null };
+  if (keyword === 'start') return { event: again, about: 'start', ...plainly };
+  if (keyword) return { event: { ...nothingElse, type: keyword }, about: 'other', ...plainly };
+  // A wish for a language and nothing else: the last question once more, in that.
+  if (wish?.rest === '' && open.caseOpen) return { event: again, about: 'other', ...plainly };
+  const heard = hearAll(wish?.rest ?? text, open, writtenIn);
+  const signs = hearSigns(heard.said, heard.others);
+  const about = aboutOf(heard.said, signs);
+  const rehearsal = rehearsalSaid(text, about === 'tube');
+  return { event: eventOf(heard, signs, about), about, ...language, rehearsal };
+}

@@ -1,0 +1,214 @@
+/** Hears danger and warning signs anywhere in a text; in doubt a sign is `near`, so that one question settles it. */
+import type { Sign } from '#machines/facts.ts';
+import { feverSaid } from './fever.ts';
+import type { Lexicon } from './lexicon.ts';
+import { part, type Said } from './said.ts';
+
+type Words = Lexicon['signs'];
+
+/** `sure` is the sign itself, `near` a small or doubtful way of saying it. */
+export interface SignWords {
+  readonly sign: Sign;
+  readonly sure: RegExp;
+  readonly near?: RegExp;
+}
+
+export interface SignsHeard {
+  readonly sure: readonly Sign[];
+  readonly near: readonly Sign[];
+  /** Signs said not to be there. */
+  readonly denied: readonly Sign[];
+  /** The plain text without the words that deny a sign, so that their "no" answers nothing else. */
+  readonly rest: string;
+}
+
+type Standing = 'sure' | 'near' | 'denied';
+
+/** Sentences, so that a question mark keeps to its own; a comma does not end one. */
+function sentencesOf(plain: string, words: Words): { text: string; asks: boolean }[] {
+  const answered = plain.replace(words.askedAndDenied, ' ');
+  return [...answered.matchAll(/(?:[^.!?;]|\.(?=\d))+[.!?;]*/g)].map(([text]) => ({
+    text: text.replace(/[.!?;]+$/, ' ').trim(),
+    asks: text.trimEnd().endsWith('?'),
+  }));
+}
+
+/** Statements inside a sentence: "but", "and she" and a comma begin a new one, except inside a list that ends with "or". */
+function statementsOf(sentence: string, words: Words): string[] {
+  const marked = words.listed.test(sentence) ? sentence : sentence.replace(/,(?!\d)/g, ' | ');
+  return marked
+    .replace(/,(?!\d)/g, ' ')
+    .split(words.statementEnd)
+    .map((statement) => statement.replace(/\s+/g, ' ').trim())
+    .filter((statement) => statement !== '');
+}
+
+interface Hit {
+  readonly sign: Sign;
+  readonly at: number;
+  readonly end: number;
+  readonly near: boolean;
+}
+
+/** Whether a negation before a sign reaches it. One without "or" reaches only the first sign after it. */
+function isDenied(statement: string, { at, end }: Hit, otherSigns: readonly Hit[], words: Words): boolean {
+  if (words.deniedAfter.test(statement.slice(end))) return true;
+  // Looked for in the whole statement: what follows a negation can belong to the sign.
+  const negator = [...statement.matchAll(words.negator)].findLast(({ 0: word, index }) => index + word.length <= at);
+  if (!negator) return false;
+  const from = negator.index + negator[0].length;
+  const between = otherSigns
+    .filter((other) => other.at >= from && other.end <= at)
+    .reduce(
+      (text, other) => text.slice(0, other.at) + ' '.repeat(other.end - other.at) + text.slice(other.end),
+      statement,
+    )
+    .slice(from, at);
+  const listed = between.trim() !== statement.slice(from, at).trim();
+  // Word by word: one pattern over all of them could read a run of words in more ways than it can try.
+  const isReached = between.split(' ').every((word) => word === '' || words.reach.test(word));
+  return isReached && (!listed || words.listed.test(statement.slice(from)));
+}
+
+function isDoubted(statement: string, sentence: string, asks: boolean, words: Words): boolean {
+  const onwards = sentence.slice(Math.max(0, sentence.indexOf(statement)));
+  return (
+    asks ||
+    words.unsureOfSign.test(statement) ||
+    words.supposed.test(sentence) ||
+    words.past.test(statement.replace(words.sinceThen, ' ')) ||
+    words.over.test(onwards) ||
+    words.other.test(statement)
+  );
+}
+
+/** Most statements hold no sign: looking first is much cheaper than listing. */
+function matchesIn(statement: string, pattern: RegExp): RegExpMatchArray[] {
+  return statement.search(pattern) === -1 ? [] : [...statement.matchAll(pattern)];
+}
+
+function hitsIn(statement: string, words: Words): Hit[] {
+  return words.signWords.flatMap(({ sign, sure, near }) => {
+    const hit = (isNear: boolean) => (match: RegExpMatchArray) => ({
+      sign,
+      at: match.index ?? 0,
+      end: (match.index ?? 0) + match[0].length,
+      near: isNear,
+    });
+    const surely = matchesIn(statement, sure).map(hit(false));
+    const nearly = near ? matchesIn(statement, near).map(hit(true)) : [];
+    return [...surely, ...nearly];
+  });
+}
+
+function withoutLookalikes(text: string, words: Words): string {
+  return words.lookalikes.reduce((rest, pattern) => rest.replace(pattern, ' - '), text);
+}
+
+function isFeared(statement: string, { at, end }: Hit, words: Words): boolean {
+  return matchesIn(statement, words.feared).some(
+    ({ index = 0, 0: feared }) => at >= index && end <= index + feared.length,
+  );
+}
+
+function standing(hit: Hit, statement: string, doubted: boolean, hits: readonly Hit[], words: Words): Standing {
+  if (isDenied(statement, hit, hits, words)) return 'denied';
+  if (hit.sign === 'breathing') return isFeared(statement, hit, words) ? 'near' : 'sure';
+  if (hit.near || doubted) return 'near';
+  return words.small.test(statement.slice(0, hit.end + 16)) ? 'near' : 'sure';
+}
+
+/** What the text says of one sign is settled by its strongest word; only a temperature below fever outdoes "feels warm". */
+class Notes {
+  readonly standings = new Map<Sign, Standing>();
+  /** Signs of another person. */
+  readonly ofOthers = new Set<Sign>();
+
+  note(sign: Sign, how: Standing): void {
+    const before = this.standings.get(sign);
+    if (before === 'sure' || (before === 'near' && how === 'denied')) return;
+    this.standings.set(sign, how);
+  }
+
+  noteTemperature(how: Standing): void {
+    if (how === 'denied' && this.standings.get('fever') === 'near') this.standings.set('fever', 'denied');
+    else this.note('fever', how);
+  }
+}
+
+/** The words from the negation to the last sign it takes back. */
+function deniedWords(statement: string, hits: readonly Hit[], words: Words): string {
+  const end = Math.max(...hits.map((hit) => hit.end));
+  const negator = [...statement.slice(0, end).matchAll(words.negator)][0];
+  return negator ? statement.slice(negator.index, end) : '';
+}
+
+interface Heard {
+  readonly notes: Notes;
+  readonly rest: string;
+}
+
+/** What the words of one language say of each sign. A sign that is sure anywhere is sure; breathing is near only where it is feared. */
+function hearIn(said: Said): Heard {
+  const words = said.words.signs;
+  const notes = new Notes();
+  let rest = said.plain;
+  /** Statements without a sign: a text that says one again and again is not searched again and again. */
+  const silent = new Set<string>();
+  for (const { text, asks } of sentencesOf(said.plain, words)) {
+    for (const statement of statementsOf(withoutLookalikes(text, words), words)) {
+      if (silent.has(statement)) continue;
+      const hits = hitsIn(statement, words);
+      if (hits.length === 0) {
+        silent.add(statement);
+        continue;
+      }
+      const ofOther = words.otherPerson.test(statement);
+      const doubted = isDoubted(statement, text, asks, words);
+      const standings = hits.map((hit) => standing(hit, statement, doubted, hits, words));
+      if (standings.every((how) => how === 'denied')) rest = rest.replace(deniedWords(statement, hits, words), ' ; ');
+      hits.forEach((hit, place) => {
+        if (ofOther && hit.sign !== 'breathing') notes.ofOthers.add(hit.sign);
+        else notes.note(hit.sign, standings[place] ?? 'sure');
+      });
+    }
+  }
+  if (said.open.asking === 'contents' && words.redContents.test(rest)) notes.note('fresh-blood', 'sure');
+  const temperature = feverSaid(said);
+  if (temperature) notes.noteTemperature(temperature);
+  return { notes, rest };
+}
+
+/**
+ * All signs of a text. Danger is heard in every language that is on: `others` are the same text in those it is not read in.
+ * Of one sign the language it is read in has the word, because "no" and "pale" mean something else next door.
+ */
+export function hearSigns(said: Said, others: readonly Said[]): SignsHeard {
+  const { notes, rest } = hearIn(said);
+  const elsewhere = others.flatMap((other) => {
+    const plain = withoutLookalikes(other.plain, said.words.signs);
+    return [...hearIn(part(other, plain)).notes.standings];
+  });
+  const known = (sign: Sign) => notes.standings.has(sign) || notes.ofOthers.has(sign);
+  const unheard = elsewhere.filter(([sign, how]) => how !== 'denied' && !known(sign));
+  for (const [sign, how] of unheard) notes.note(sign, how);
+  return { ...settle(notes.standings, said), rest };
+}
+
+/** A weaker word for what a stronger sign says already. */
+const stronger: Partial<Record<Sign, Sign>> = {
+  'fresh-blood': 'bleeding',
+  pain: 'severe-pain',
+  'tight-belly': 'hard-belly',
+};
+
+/** Drops what a stronger sign says already, and a leak while no tube is in that could leak around. */
+function settle(found: ReadonlyMap<Sign, Standing>, { open }: Said): Omit<SignsHeard, 'rest'> {
+  const of = (how: Standing) => [...found].filter(([, is]) => is === how).map(([sign]) => sign);
+  const counts = (sign: Sign) => {
+    const above = stronger[sign];
+    if (sign === 'leak' && !open.tubeIn) return false;
+    return above === undefined || found.get(above) !== 'sure';
+  };
+  return { sure: of('sure').filter(counts), near: of('near').filter(counts), denied: of('denied') };
+}

@@ -1,0 +1,80 @@
+/** Gathers everything a text tells unasked: only what its words say firmly. */
+import type { DateTime } from 'luxon';
+import type { DateRange, PhReading, Told } from '#machines/facts.ts';
+import { datesIn } from './calendar.ts';
+import { cameOutTold } from './cameOut.ts';
+import { daysBack, firstPlacedTold, localToday } from './firstPlaced.ts';
+import { howInTold } from './howIn.ts';
+import { ownTubeTold } from './ownTube.ts';
+import { phCorrected, ph as readPh } from './ph.ts';
+import type { Said } from './said.ts';
+import { tubeKindTold } from './tubeKind.ts';
+import { weightTold } from './weight.ts';
+
+function isoDate(day: DateTime): string {
+  return day.toFormat('yyyy-MM-dd');
+}
+
+/** The child's birth from an age ("3 months old") or a birth date. An age of n means less than n plus one. */
+export function bornTold(said: Said): DateRange | null {
+  const toldWords = said.words.told;
+  const today = localToday(said.open);
+  for (const match of said.plain.matchAll(toldWords.age)) {
+    const unit = toldWords.ageUnits.find(({ form }) => form.test(match[2] ?? ''))?.unit;
+    const count = Number(match[1]);
+    if (unit === undefined || toldWords.notAge.test(said.plain.slice(0, match.index))) continue;
+    const latest = daysBack(today, { [unit]: count });
+    const earliest = daysBack(today, { [unit]: count + 1 }).plus({ days: 1 });
+    if (latest < today.minus({ years: 26 })) continue;
+    return { earliest: isoDate(earliest), latest: isoDate(latest) };
+  }
+  const born = said.plain.match(toldWords.born);
+  const [dated] = born ? datesIn(born[1] ?? '', today, said.words) : [];
+  if (!dated || dated.days.latest > today) return null;
+  return { earliest: dated.days.earliest && isoDate(dated.days.earliest), latest: isoDate(dated.days.latest) };
+}
+
+function latexAllergy({ plain, words: { told } }: Said): boolean {
+  return told.latexAllergy.test(plain) && !told.noLatexAllergy.test(plain);
+}
+
+function kitTold({ plain, clauses, words: { told } }: Said): 'yes' | 'no' | null {
+  if (told.noKit.test(plain)) return 'no';
+  return clauses.some((clause) => told.haveKit.test(clause)) ? 'yes' : null;
+}
+
+/** A reading sent before the recheck asks for it. */
+function earlyReading(said: Said): PhReading | null {
+  const found = said.open.rechecking ? readPh(said) : null;
+  return found && 'value' in found ? found.value : null;
+}
+
+/** Every fact of the text; a field is absent where the text says nothing of it. */
+export function gatherTold(said: Said): Told {
+  const { asking, tubeIn } = said.open;
+  const tubeKind = tubeKindTold(said);
+  const firstPlaced = firstPlacedTold(said);
+  const weight = weightTold(said);
+  // "Twenty minutes out" is on the way.
+  const cameOutAtMs = asking === 'arrived' ? null : cameOutTold(said);
+  const ownTube = ownTubeTold(said);
+  const kit = kitTold(said);
+  // At the first feed it is the feed that went in.
+  const insertedHow = tubeIn && asking !== 'first-feed' ? howInTold(said) : null;
+  const strips = said.words.told.noStrips.test(said.plain) ? 'no' : null;
+  const born = bornTold(said);
+  const ph = asking === 'ph' ? null : (phCorrected(said) ?? earlyReading(said));
+  return {
+    ...(tubeKind && { tubeKind }),
+    ...(firstPlaced && { firstPlaced }),
+    ...(weight && { weight }),
+    ...(cameOutAtMs !== null && { cameOutAtMs }),
+    ...(ownTube && !tubeIn && { ownTube }),
+    ...(kit && { kit }),
+    ...(insertedHow && { insertedHow }),
+    ...(strips && { strips }),
+    ...(latexAllergy(said) && { latexAllergy: true as const }),
+    ...(born && { born }),
+    ...(ph && { ph }),
+  };
+}

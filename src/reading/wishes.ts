@@ -1,0 +1,98 @@
+/** Hears what a caregiver wants beside answering: a person, a step again, to correct, what cannot wait. */
+import type { QuestionKey } from '#machines/facts.ts';
+import type { Said } from './said.ts';
+import { wordsOf } from './spell.ts';
+
+/** Whether the text asks for a person. */
+export function wantsPerson({ plain, open, words: { wishes } }: Said): boolean {
+  // A first text that cries for help cries to the line, which is about to help.
+  const asked = open.caseOpen ? plain : plain.replace(wishes.cryForHelp, ' ');
+  return wishes.person.test(asked) && !(wishes.notPerson.test(plain) && !wishes.personNow.test(plain));
+}
+
+/** The step to hear again; null where it is no such wish. */
+export function wantsRepeat({ plain, words: { wishes: words } }: Said): { readonly step: 1 | 2 | 3 | null } | null {
+  const text = plain
+    .replace(/[.!?,]+/g, ' ')
+    .replace(/\s+/g, ' ')
+    .trim();
+  const named = text.match(words.repeatStep);
+  const asked = named !== null && text.length <= 60 && (words.stepAsked.test(text) || words.wholeStep.test(text));
+  if (!asked) return words.repeat.test(text) ? { step: null } : null;
+  const which = named[1] ?? named[2] ?? '';
+  if (words.firstStep.test(which)) return { step: 1 };
+  return { step: words.secondStep.test(which) ? 2 : 3 };
+}
+
+/** A medicine or feed that must not be missed, in the caregiver's words (at most 160 characters); null where none is named. */
+export function cannotWait(said: Said, raw: string): string | null {
+  const words = said.words.wishes;
+  const named = said.clauses.some(
+    (clause) =>
+      (words.cannotWait.test(clause) || words.mustNotMiss.test(clause)) &&
+      !words.canWait.test(clause.replace(words.cantWait, '')),
+  );
+  return named ? raw.replace(/\s+/g, ' ').trim().slice(0, 160) : null;
+}
+
+/** The answer to be corrected, as far as it is named; null where nothing is to be corrected. */
+export function wantsCorrection({
+  plain,
+  words: { wishes: words },
+}: Said): { readonly key: QuestionKey | null } | null {
+  if (!words.correct.test(plain)) return null;
+  return { key: words.correctTopics.find(([topic]) => topic.test(plain))?.[1] ?? null };
+}
+
+/** Whether the text has words of correction. */
+export function corrects({ plain, words }: Said): boolean {
+  return words.wishes.corrects.test(plain);
+}
+
+/** Thanks, "ok", "ready": words with nothing in them, and at least one. */
+export function isSmallTalk({ plain, open, words: { wishes: words } }: Said): boolean {
+  if (open.asking === null && words.onTheWay.test(plain.replace(/[.!,]+/g, '').trim())) return true;
+  const said = wordsOf(plain);
+  return said.length > 0 && said.every((word) => words.smallWords.has(word));
+}
+
+/** A longer text may thank and want something too. */
+const mostThanksLength = 80;
+
+/** Thanks and nothing else. */
+export function isThanks(said: Said): boolean {
+  const {
+    plain,
+    words: { wishes: words },
+  } = said;
+  if (!words.thanks.test(plain)) return false;
+  return isSmallTalk(said) || (plain.length <= mostThanksLength && !words.wantsMore.test(plain));
+}
+
+/** A tube that was in has come out again. While it is asked when the first one came out, only "again" says so. */
+export function cameOutAgain({ plain, open, words: { wishes: words } }: Said): boolean {
+  if (
+    !open.tubeIn ||
+    words.contentsCameOut.test(plain) ||
+    words.beforeItCameOut.test(plain) ||
+    words.outABit.test(plain)
+  )
+    return false;
+  const out = words.outAgain.test(plain) && !words.notOut.test(plain);
+  return out && (open.asking !== 'came-out' || words.again.test(plain));
+}
+
+/** Questions at which water that will not go in means a tube problem. */
+const afterSecuring: ReadonlySet<QuestionKey | null> = new Set<QuestionKey | null>([
+  'secured',
+  'first-feed',
+  'next-day',
+  null,
+]);
+
+/** No flow, or stiff while filling. */
+export function hasTubeProblem({ plain, open, words: { wishes: words } }: Said): boolean {
+  return (
+    open.tubeIn && afterSecuring.has(open.asking) && words.tubeProblem.test(plain.replace(words.noTubeProblem, ' '))
+  );
+}

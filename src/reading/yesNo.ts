@@ -1,0 +1,106 @@
+/** Reads a yes or a no. A yes must be said plainly: a hedge, a mix of both or a slip of "not" beside it is no yes. */
+import type { YesNo, YesNoUnknown } from '#machines/facts.ts';
+import { type Lexicon, onceEach } from './lexicon.ts';
+import { clausesOf, type Found, type Said } from './said.ts';
+import { isSlip, wordsOf } from './spell.ts';
+
+/** What else means yes or no at one question; `yes` must match a whole statement, `no` may stand anywhere. */
+export interface Statements {
+  readonly yes?: RegExp;
+  readonly no?: RegExp;
+  readonly neutral?: RegExp;
+  /** Where no is the answer that goes on: only a no of its own counts, not every "cannot" or "is not". */
+  readonly strictNo?: true;
+  /** What makes a yes doubtful. */
+  readonly unless?: RegExp;
+}
+
+const gap = ' | ';
+/** "yes?", "no??": a question is no answer. */
+const asksBack = /^[a-z ]{1,12}\?+$/;
+
+function blank(text: string, pattern: RegExp | undefined): string {
+  return pattern ? text.replace(pattern, gap) : text;
+}
+
+function has(text: string, pattern: RegExp): boolean {
+  return text.search(pattern) !== -1;
+}
+
+/** A slip of "don't", "think" and the like beside a yes makes the answer doubtful. */
+export function isDoubtful(word: string, { yesNo: { doubtWords, noSlips } }: Lexicon): boolean {
+  return isSlip(word, doubtWords, noSlips);
+}
+
+function statement(clause: string, filler: RegExp): string {
+  return clause
+    .replace(filler, ' ')
+    .replace(/\s+/g, ' ')
+    .replace(/^[| ]+|[| ]+$/g, '');
+}
+
+/** The text after the last word of correction, or null where nothing was taken back. */
+export function afterCorrection(
+  plain: string,
+  { yesNo: words }: Lexicon,
+): { readonly before: string; readonly after: string; readonly soft: boolean } | null {
+  const last = [...plain.matchAll(words.correction)].at(-1);
+  if (!last) return null;
+  return {
+    before: plain.slice(0, last.index).trim(),
+    after: plain.slice(last.index + last[0].length).trim(),
+    soft: words.softCorrection.test(last[0]),
+  };
+}
+
+const takingBack = onceEach(
+  ({ yesNo: { bareNo, correction } }) =>
+    new RegExp(`(?:\\b(?:${bareNo})\\b,? ?)?(${correction.source})(?:,? ?(?:${bareNo})\\b)?`, 'g'),
+);
+
+/** The text without what takes something back: "no wait", "not 17", "I answered wrong". A no beside such words is theirs. */
+export function withoutCorrection({ plain, words }: Said): string {
+  const { contrast, softCorrection } = words.yesNo;
+  const rest = blank(plain, contrast);
+  const firm = rest !== plain || words.wishes.correct.test(plain);
+  return rest
+    .replace(takingBack(words), (all, word: string) => (firm || !softCorrection.test(word) ? gap : all))
+    .replace(words.wishes.correct, gap);
+}
+
+function simpleYesNo(plain: string, statements: Statements, lexicon: Lexicon): Found<YesNo> {
+  const words = lexicon.yesNo;
+  const kept = blank(blank(blank(plain, statements.neutral), words.neutral), words.contrast);
+  const unsure = has(kept, words.unsure);
+  const settled = blank(kept, words.unsure);
+  const said = clausesOf(settled, lexicon).map((clause) => statement(clause, words.filler));
+  const no =
+    has(settled, statements.strictNo ? words.plainNo : words.no) ||
+    (statements.no !== undefined && has(kept, statements.no));
+  const plainYes = has(blank(settled, words.no), words.yes);
+  const stated = [...said, ...clausesOf(plain, lexicon)];
+  const yes = plainYes || stated.some((clause) => words.yesStatement.test(clause) || statements.yes?.test(clause));
+  if (unsure) return { unclear: 'unsure' };
+  if (yes && no) return { unclear: 'two-answers' };
+  if (!yes && !no) return null;
+  if (asksBack.test(plain)) return { unclear: 'unsure' };
+  if (no) return { value: 'no' };
+  if (statements.unless?.test(kept)) return { unclear: 'unsure' };
+  return wordsOf(plain).some((word) => isDoubtful(word, lexicon)) ? { unclear: 'unsure' } : { value: 'yes' };
+}
+
+/** A yes or no; what was corrected counts as corrected. Null where neither is said. */
+export function yesNo({ plain, words }: Said, statements: Statements = {}): Found<YesNo> {
+  const corrected = afterCorrection(plain, words);
+  if (corrected === null) return simpleYesNo(plain, statements, words);
+  const after = simpleYesNo(corrected.after, statements, words);
+  if (after) return after;
+  const before = simpleYesNo(corrected.before, statements, words);
+  return before && !corrected.soft ? { unclear: 'unsure' } : before;
+}
+
+/** The same where not knowing is an answer of its own. */
+export function yesNoUnknown(said: Said, statements: Statements = {}): Found<YesNoUnknown> {
+  const found = yesNo(said, statements);
+  return found && 'unclear' in found && found.unclear === 'unsure' ? { value: 'unknown' } : found;
+}

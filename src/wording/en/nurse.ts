@@ -1,0 +1,179 @@
+/** English: texts and calls to a nurse's phone. Pages run situation, background, assessment, request. */
+import { type Disposition, type PageReason, pageLevels, type TubeKind } from '#machines/facts.ts';
+import { levelOf } from '#machines/paging/levels.ts';
+import type { TractVerdict } from '#machines/rules/tractAge.ts';
+import type { Card } from '#machines/says.ts';
+import type { NurseCatalogue } from '../catalogue.ts';
+import type { HandoverKey, NursePage, PauseKey, RehearsalKey, SwapKey } from '../nurseSays.ts';
+import { clip, plainText } from '../plain.ts';
+import { dates, number, tubeKindNames } from './facts.ts';
+import { languageNames, nameCase, nameChild, replies } from './nurseReplies.ts';
+
+export const reasonNames: Readonly<Record<PageReason, string>> = {
+  'danger-sign': 'DANGER SIGN',
+  'warning-sign': 'warning sign',
+  'tract-too-young': 'tract too young to insert',
+  'tract-nearly-too-young': 'very young tract, one try',
+  'unwell-unread': 'danger signs not answered clearly',
+  'restricted-kind': 'kind not usable at home',
+  'restricted-tract': 'tract not usable',
+  'half-out': 'tube half out',
+  'nose-tube': 'nose tube',
+  latex: 'latex allergy, no latex-free tube',
+  'no-kit': 'no kit',
+  'not-shown': 'no one shown how',
+  'will-not-go-in': 'tube will not go in',
+  'out-too-long': 'out too long',
+  'hard-insertion': 'hard insertion',
+  'no-strips': 'no pH strips',
+  'no-contents': 'no contents drawn',
+  'second-high': 'second pH high',
+  unread: 'answers not readable',
+  'not-secured': 'not secured',
+  'tube-problem': 'flow or balloon problem',
+  'came-out-again': 'came out again',
+  stopped: 'opted out, please phone',
+  'person-wanted': 'asks for a person',
+  rang: 'rang the line',
+  'cannot-wait': "feed or medicine can't wait",
+  silence: 'no answer',
+  'aftercare-silence': 'no answer to a check-up text',
+  'not-arrived': 'not at the hospital',
+  'not-reached': 'our texts do not reach the family, ring them',
+  untouched: 'family waits, no text from its nurse',
+  'not-well-after': 'not well after',
+  'sick-line': 'line fault, needs a person',
+  'weight-unknown': 'weight unknown',
+  'which-child': 'which child is not known',
+  'child-corrected': 'another child than told first',
+  'other-child': 'other child named too, maybe out',
+  'weight-doubtful': 'weight unusual for age, told twice',
+  'reading-corrected': 'pH reading changed by the family',
+  'after-feed-reading': 'after-feed pH rule applied',
+  'clinic-not-called': 'clinic not called',
+  'stay-limit': 'stay limit reached',
+};
+
+const tractNames: Readonly<Record<TractVerdict, string>> = {
+  unknown: 'tract age unknown',
+  'too-young': 'tract too young',
+  'nearly-too-young': 'tract very young',
+  young: 'tract young',
+  usable: 'tract old enough',
+};
+
+const insideNames: Readonly<Record<Card['inside'], string>> = {
+  own: 'Own tube in',
+  temporary: 'Temporary tube in',
+  'half-out': 'Half out',
+  nothing: 'Nothing in',
+};
+
+export const dispositionNames: Readonly<Record<Disposition, string>> = {
+  emergency: 'call emergency',
+  'go-in': 'go in',
+  hold: 'hold, nothing through it',
+  recheck: 'wait, retest',
+  use: 'may use it',
+  'own-tube': 'may use it',
+  nurse: 'wait for nurse',
+};
+
+/** A page stays within two segments; the whole of it is in the family's own text. */
+const mostCannotWait = 33;
+
+/** The first reasons by name, the rest by number: a page stays within two segments. */
+const mostReasons = 2;
+
+/** The gravest reasons come first, whatever came to be known first. */
+function nameReasons(reasons: readonly PageReason[], most = mostReasons): string {
+  const gravity = (reason: PageReason) => pageLevels.indexOf(levelOf[reason]);
+  const gravestFirst = [...reasons].sort((a, b) => gravity(b) - gravity(a));
+  const named = gravestFirst.slice(0, most).map((reason) => reasonNames[reason]);
+  const rest = reasons.length - named.length;
+  return [...named, ...(rest > 0 ? [`${rest} more`] : [])].join('; ');
+}
+
+function timeOut(minutes: number): string {
+  const hours = Math.floor(minutes / 60);
+  // Days later the minutes no longer say anything.
+  if (hours >= 48) return `out ${Math.floor(hours / 24)} days`;
+  return hours === 0 ? `out ${minutes} min` : `out ${hours} h ${minutes % 60} min`;
+}
+
+function kindName(tubeKind: TubeKind | null): string {
+  return tubeKind === null || tubeKind === 'unknown' ? 'Kind of tube unknown' : tubeKindNames[tubeKind];
+}
+
+function background(page: NursePage): string {
+  return [
+    kindName(page.tubeKind),
+    ...(page.tract === null ? [] : [tractNames[page.tract]]),
+    ...(page.firstPlaced === null ? [] : [`first placed ${dates(page.firstPlaced)}`]),
+    ...(page.minutesOut === null ? [] : [timeOut(page.minutesOut)]),
+  ].join(', ');
+}
+
+function assessment(page: NursePage): string {
+  return [
+    insideNames[page.inside],
+    ...(page.ph === null ? [] : [`pH ${number(page.ph)}`]),
+    ...(page.disposition === null ? [] : [`told: ${dispositionNames[page.disposition]}`]),
+    ...(page.cannotWait === null ? [] : [`can't wait: ${clip(plainText(page.cannotWait), mostCannotWait)}`]),
+  ].join(', ');
+}
+
+/** What she adds to her own care: the family's language, and a call ahead where the child goes in. */
+function request({ language, disposition }: NursePage): string {
+  return [
+    ...(language === 'en' ? [] : [` Speaks ${languageNames[language]}.`]),
+    ...(disposition === 'go-in' ? [' Ring ED ahead.'] : []),
+  ].join('');
+}
+
+/** Two segments of GSM 7-bit characters: 3GPP TS 23.040. */
+const twoSegments = 306;
+
+function pageText(page: NursePage): string {
+  return (
+    `${page.again ? 'AGAIN ' : ''}${page.level.toUpperCase()} ${nameCase(page)}: ${nameReasons(page.reasons, page.cannotWait === null ? mostReasons : 1)}. ` +
+    `${page.gap ? 'NO ONE ON ROTA. ' : ''}` +
+    `${background(page)}. ${assessment(page)}. Family ${page.caregiver}.${request(page)}\nReply TAKE, PASS or MORE`
+  );
+}
+
+export const nurse: Omit<NurseCatalogue, HandoverKey | PauseKey | RehearsalKey | SwapKey> = {
+  ...replies,
+  page: (page) => {
+    const whole = pageText(page);
+    // The age of the tract says what its date would; MORE has the date.
+    return whole.length <= twoSegments ? whole : pageText({ ...page, firstPlaced: null });
+  },
+  pageCall: (page) =>
+    `This is the feeding tube line${page.again ? ', calling again' : ''}, with a page at level ${page.level}. ` +
+    `${page.gap ? 'The rota names nobody now, so it comes to you. ' : ''}` +
+    `${nameChild(page.child)}: ${nameReasons(page.reasons)}. ${background(page)}. ${assessment(page)}. ` +
+    'The details are in your texts. To take this page, press 1, or reply to the text with the word take.',
+  news: ({ level, reason, child, code }) =>
+    `${level.toUpperCase()} news on ${nameCase({ child, code })}: ${reasonNames[reason]}. You have this case.`,
+  taken: ({ cases }) =>
+    `You have ${cases.map(nameCase).join(', ')}. The family is told. When it is settled, text CLOSE.`,
+  nothingToTake: () => 'No page is waiting for you.',
+  clearConfirm: ({ child, tubeKind, ph, code }) =>
+    `Clear ${nameCase({ child, code })}? ${kindName(tubeKind)}, hard insertion, ` +
+    `${ph === null ? 'pH not known' : `pH ${number(ph)} passed`}. YES lets the family fill the balloon, secure it and use the tube.` +
+    '\nReply YES or NO.',
+  cleared: ({ child }) => `Cleared. ${nameChild(child)}: the family now secures the tube.`,
+  clearNotNow: ({ why, codes = [] }) =>
+    ({
+      'nothing-held': 'Nothing to clear: no case of yours is on hold.',
+      'not-hard': 'This hold cannot be cleared by text. Only a hard insertion whose reading passed can.',
+      several: `More than one case could be cleared. Reply CLEAR and the code: ${codes.join(', ')}.`,
+    })[why],
+  closeConfirm: (name) => `Close ${nameCase(name)}? The family is told, and no more pages are sent.\nReply YES or NO.`,
+  closed: ({ child }) => `Closed. ${nameChild(child)}: the family is told.`,
+  notSure: () =>
+    'I read these: TAKE, PASS, MORE, TELL and your words, CALL, FACT, CLEAR (a hard insertion), GO IN, CLOSE and how it ended, WRONG, PRACTICE and a child.',
+  nothingPending: () => 'Nothing was changed. I read TAKE, PASS, MORE, TELL, CALL, FACT, CLEAR, GO IN, CLOSE, WRONG.',
+  stopped: () => 'You opted out, so pages may not reach this phone. Tell your team now who takes your calls.',
+};

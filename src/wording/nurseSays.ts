@@ -1,0 +1,229 @@
+/** What the line can say to a nurse's phone: a key and typed parameters, never words. */
+
+import type { NurseFacts } from '#machines/events.ts';
+import type {
+  DateRange,
+  Disposition,
+  LanguageCode,
+  PageLevel,
+  PageReason,
+  QuestionKey,
+  TubeKind,
+} from '#machines/facts.ts';
+import type { TractVerdict } from '#machines/rules/tractAge.ts';
+import type { Card, RehearsalEnd } from '#machines/says.ts';
+
+/** One case as a page shows it; null where it is not known. */
+export interface NursePage {
+  readonly level: PageLevel;
+  readonly reasons: readonly PageReason[];
+  readonly child: string | null;
+  /** The case's short code, to tell two cases apart. */
+  readonly code: string;
+  /** The caregiver's number, to telephone. */
+  readonly caregiver: string;
+  readonly tubeKind: TubeKind | null;
+  readonly tract: TractVerdict | null;
+  readonly firstPlaced: DateRange | null;
+  readonly inside: Card['inside'];
+  readonly ph: number | null;
+  readonly minutesOut: number | null;
+  readonly disposition: Disposition | null;
+  readonly language: LanguageCode;
+  /** A medicine or feed that must not be missed, in the family's or the file's words. */
+  readonly cannotWait: string | null;
+  /** This person was called for it before. */
+  readonly again: boolean;
+  /** The rota names nobody for this place, so the fallback number is called. */
+  readonly gap: boolean;
+}
+
+/** How a text to a nurse names a case. */
+export interface CaseName {
+  readonly child: string | null;
+  readonly code: string;
+}
+
+/** The morning handover as a text has it: what is pressing by name, the rest by number. */
+export interface HandoverText {
+  /** Epoch ms. */
+  readonly atMs: number;
+  /** The cases that press, then those to watch. */
+  readonly pressing: readonly (CaseName & {
+    readonly disposition: Disposition | null;
+    readonly unanswered: boolean;
+    /** The line gives this family no guidance. */
+    readonly fault: boolean;
+  })[];
+  readonly cases: number;
+  readonly tubes: number;
+  /** Of the tube that has to come out first; null where none is counted. */
+  readonly leastDaysLeft: number | null;
+  readonly rechecks: number;
+  readonly unanswered: number;
+  readonly gaps: number;
+  readonly clearances: number;
+}
+
+/** When two people stand in each other's place, epoch ms. */
+export interface SwapTime {
+  readonly fromMs: number;
+  readonly toMs: number;
+}
+
+/** Who paused the line, and when, epoch ms. */
+export interface PauseShown {
+  readonly by: string;
+  readonly atMs: number;
+}
+
+/** Why a rehearsal is not sent to a family. */
+export type RehearsalRefusal = 'nobody-named' | 'not-found' | 'several' | 'open' | 'busy' | 'opted-out';
+
+/** How a rehearsal went. */
+export interface RehearsalResult {
+  readonly child: string | null;
+  readonly how: RehearsalEnd | 'stopped' | 'real';
+  readonly disposition: Disposition | null;
+  /** Questions of different kinds that were answered, and texts that could not be read. */
+  readonly answered: number;
+  readonly unread: number;
+  /** The question it stopped at. */
+  readonly asking: QuestionKey | null;
+  /** What a nurse would have been called for, in the order it came. */
+  readonly raised: readonly PageReason[];
+}
+
+/** A fact a nurse may correct. */
+export type Fact = NurseFacts;
+
+/** What she needs to identify the child and to act; null or absent where nobody told or filed it. */
+export interface CaseDetails {
+  readonly born: string | null;
+  readonly firstPlaced: DateRange | null;
+  readonly chartLast4: string | null;
+  readonly tubeSize: string | null;
+  readonly stemLengthCm: number | null;
+  readonly fillVolumeMl: number | null;
+  readonly acidReducer: boolean | null;
+  readonly latexAllergy: boolean | null;
+  readonly weightKg: number | null;
+  readonly failedTries: number;
+  readonly fedLately: 'yes' | 'no' | 'unknown' | null;
+  readonly cannotWait: string | null;
+  /** The family's number, E.164. */
+  readonly caregiver: string;
+  readonly language: LanguageCode;
+}
+
+export interface NurseSays {
+  /** Situation, background, assessment, request; at most two segments; asks for TAKE. */
+  page: NursePage;
+  /** The same, read out by telephone. */
+  pageCall: NursePage;
+  /** Further news for the person who took the page. */
+  news: CaseName & { readonly level: PageLevel; readonly reason: PageReason };
+  taken: { readonly cases: readonly CaseName[] };
+  /** Passed to the next person; or, `already`, the page had gone on from her. */
+  passed: CaseName & { readonly already: boolean };
+  /** Several cases, and she named none; `word` is what to text with the code. */
+  which: { readonly word: string; readonly cases: readonly CaseName[] };
+  noCase: Record<never, never>;
+  /** Somebody else has it. */
+  notYours: CaseName & { readonly nurse: string };
+  more: CaseName & CaseDetails;
+  /** The family's own last words. */
+  moreSaid: CaseName & { readonly texts: readonly string[] };
+  sendInConfirm: CaseName;
+  sentIn: CaseName;
+  sentInAlready: CaseName & { readonly disposition: 'emergency' | 'go-in' };
+  factConfirm: CaseName & { readonly fact: Fact };
+  /** `asked`: the family is asked again, as the fact would allow more than was known. */
+  factTaken: CaseName & { readonly fact: Fact; readonly asked: boolean };
+  factNot: Record<never, never>;
+  /** Her words went to the family. */
+  told: CaseName;
+  tellTooLong: { readonly most: number };
+  /** The family reads another language: as it is, or a call with an interpreter. */
+  tellConfirm: CaseName & { readonly language: LanguageCode };
+  /** What the family texted while she writes with it. */
+  reply: CaseName & { readonly words: string };
+  calling: CaseName;
+  /** Spoken when she answers the call that puts her through. */
+  bridgeCall: CaseName;
+  /** Spoken when she answers a family's own call; null where its number is withheld. */
+  familyRings: { readonly family: CaseName | null };
+  /** Spoken when she rings the line: she is put through to the family of the one case she has. */
+  callThrough: CaseName;
+  /** Spoken when she rings the line and has none, or several. */
+  callWords: { readonly cases: number };
+  /** A picture or voice note of the family, by a link that opens for an hour; null where it could not be kept. */
+  mediaCame: CaseName & { readonly sound: boolean; readonly link: string | null };
+  clearedByOther: CaseName & { readonly nurse: string };
+  reported: CaseName;
+  nothingToTake: Record<never, never>;
+  /** A clearance is confirmed once: what is held, its reading, what YES allows. */
+  clearConfirm: CaseName & { readonly tubeKind: TubeKind | null; readonly ph: number | null };
+  cleared: { readonly child: string | null };
+  clearNotNow: { readonly why: 'nothing-held' | 'not-hard' | 'several'; readonly codes?: readonly string[] };
+  closeConfirm: CaseName;
+  closed: { readonly child: string | null };
+  /** Not understood: the few words that are. */
+  notSure: Record<never, never>;
+  /** A yes or no with no question open, or a no to one: nothing happens. */
+  nothingPending: Record<never, never>;
+  /** To the day team, at the site's hour. */
+  handover: HandoverText;
+  /** The same to whoever is on call, because the day team has not said that it has it. */
+  handoverAgain: HandoverText;
+  /** The handover could not be put together. */
+  handoverFailed: Record<never, never>;
+  handoverTaken: Record<never, never>;
+  /** An acknowledgement with no handover waiting for one. */
+  nothingHandedOver: Record<never, never>;
+  /** To the person who is asked to stand in. */
+  swapAsk: { readonly asker: string } & SwapTime;
+  swapAsked: { readonly other: string } & SwapTime;
+  /** To both. */
+  swapAgreed: { readonly other: string } & SwapTime;
+  /** To who asked, and to who said no. */
+  swapRefused: { readonly other: string };
+  swapDeclined: { readonly asker: string };
+  /** Neither of the two is on call then. */
+  swapNobody: { readonly other: string };
+  /** It speaks of a swap and is not understood. */
+  swapForm: Record<never, never>;
+  /** A lead is asked back before the line is paused or resumed; `open` cases then have no guidance. */
+  pauseConfirm: { readonly open: number };
+  resumeConfirm: PauseShown;
+  pausedNow: PauseShown;
+  resumedNow: Record<never, never>;
+  /** Paused or not, it was so already. */
+  pausedAlready: PauseShown;
+  notPaused: Record<never, never>;
+  /** Only these may. */
+  pauseLeads: { readonly leads: readonly string[] };
+  /** A rehearsal went to this family, E.164. */
+  rehearsalSent: { readonly child: string | null; readonly number: string };
+  rehearsalNot: { readonly why: RehearsalRefusal };
+  rehearsalResult: RehearsalResult;
+  /** What she asked would advise the family, and the line is paused. */
+  pausedNoAdvice: PauseShown;
+  /** The nurse's own phone texted STOP: pages may no longer reach it. */
+  stopped: Record<never, never>;
+}
+
+export type NurseSayKey = keyof NurseSays;
+export type PauseKey =
+  | 'pauseConfirm'
+  | 'resumeConfirm'
+  | 'pausedNow'
+  | 'resumedNow'
+  | 'pausedAlready'
+  | 'notPaused'
+  | 'pauseLeads'
+  | 'pausedNoAdvice';
+export type RehearsalKey = 'rehearsalSent' | 'rehearsalNot' | 'rehearsalResult';
+export type SwapKey = Extract<NurseSayKey, `swap${string}`>;
+export type HandoverKey = 'handover' | 'handoverAgain' | 'handoverFailed' | 'handoverTaken' | 'nothingHandedOver';
+export type NurseSay = { [K in NurseSayKey]: { readonly key: K; readonly params: NurseSays[K] } }[NurseSayKey];
