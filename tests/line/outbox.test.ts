@@ -1,0 +1,157 @@
+/** The outbox: one message in flight for each phone, in our order; unknown fates hold ten seconds, emergencies never wait. */
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import type { Fate } from '#src/carrier/port.ts';
+import { holdMs, settleUnsure } from '#src/line/fates.ts';
+import { createOutbox, type Outbox } from '#src/line/outbox.ts';
+import type { Parts } from '#src/line/parts.ts';
+import { lockPhoneOf } from '#src/line/phones.ts';
+import { writeMessages } from '#src/line/write.ts';
+import { databases } from '#tests/store/databases.ts';
+import { fakeCarrier, parent, startMs } from './fakes.ts';
+import { openWorld, type World } from './world.ts';
+
+const other = '+12025550151';
+
+describe.each(databases())('on the $name database', ({ open }) => {
+  let world: World;
+  let carrier: ReturnType<typeof fakeCarrier>;
+  let wallMs: number;
+  let outbox: Outbox;
+  let parts: Parts;
+
+  beforeAll(async () => {
+    world = await openWorld(open);
+  });
+  beforeEach(async () => {
+    await world.line.reset(startMs, { families: [] });
+    carrier = fakeCarrier();
+    wallMs = startMs;
+    parts = { ...world.parts, carrier, wallMs: () => wallMs };
+    outbox = createOutbox(parts);
+  });
+  afterAll(async () => world.close());
+
+  async function queue(to: string, body: string, urgent = false): Promise<void> {
+    const { database, seal } = world.parts;
+    await database.transaction(async (client) => {
+      const phoneId = await lockPhoneOf(parts, client, to);
+      const turn = { client, nowMs: startMs, cause: 'test', paused: false, dueMs: [] };
+      await writeMessages(seal, turn, null, [{ phoneId, kind: 'text', body, urgent }]);
+    });
+  }
+  const bodies = () => carrier.sent.map((message) => message.body);
+  const states = async () =>
+    (await world.database.query<{ state: string }>('SELECT state FROM message ORDER BY id')).map((row) => row.state);
+
+  it('carries each phone’s messages in order, one after the other', async () => {
+    let answer: (fate: Fate) => void = () => undefined;
+    carrier.next.push(new Promise((resolve) => (answer = resolve)));
+    for (const body of ['one', 'two', 'three']) await queue(parent, body);
+    await queue(other, 'elsewhere');
+    const carried = outbox.carry();
+    await expect.poll(bodies).toEqual(['one', 'elsewhere']);
+    answer({ fate: 'accepted', carrierId: 'c1' });
+    await carried;
+    expect(bodies()).toEqual(['one', 'elsewhere', 'two', 'three']);
+    expect(await states()).toEqual(['accepted', 'accepted', 'accepted', 'accepted']);
+    expect(carrier.sent[0]).toEqual({
+      id: expect.stringMatching(/^[0-9]+$/),
+      to: parent,
+      body: 'one',
+      kind: 'text',
+      saidAtMs: startMs,
+    });
+  });
+
+  it('holds later messages behind an unknown fate for ten seconds, but no emergency', async () => {
+    carrier.next.push({ fate: 'unknown' });
+    await queue(parent, 'one');
+    await queue(parent, 'two');
+    await queue(parent, 'call 911', true);
+    await outbox.carry();
+    expect(bodies().sort()).toEqual(['call 911', 'one']);
+    wallMs += holdMs - 1;
+    await outbox.carry();
+    expect(bodies()).toHaveLength(2);
+    wallMs += 1;
+    await outbox.carry();
+    expect(bodies().at(-1)).toBe('two');
+  });
+
+  it('takes a carrier that throws for an unknown fate', async () => {
+    const resetting: Parts['carrier'] = { ...carrier, send: () => Promise.reject(new Error('reset')) };
+    await queue(parent, 'one');
+    await createOutbox({ ...parts, carrier: resetting }).carry();
+    expect(await states()).toEqual(['unknown']);
+  });
+
+  it.each([
+    { found: 'accepted', state: 'accepted', sends: 1 },
+    { found: 'absent', state: 'accepted', sends: 2 },
+    { found: 'unknown', state: 'unknown', sends: 1 },
+  ] as const)('looks an unknown fate up before any second try: $found', async ({ found, state, sends }) => {
+    carrier.next.push({ fate: 'unknown' });
+    carrier.found = found;
+    await queue(parent, 'one');
+    await outbox.carry();
+    await settleUnsure(parts);
+    expect(await states()).toEqual(['unknown']);
+    wallMs += holdMs;
+    await settleUnsure(parts);
+    wallMs += holdMs;
+    await outbox.carry();
+    await settleUnsure(parts);
+    expect(await states()).toEqual([state]);
+    expect(bodies()).toHaveLength(sends);
+  });
+
+  it('believes a status callback more than a lost answer', async () => {
+    carrier.next.push({ fate: 'unknown' });
+    await queue(parent, 'one');
+    await queue(parent, 'two');
+    await outbox.carry();
+    const sentId = Number(carrier.sent[0]?.id);
+    await outbox.note(sentId, 'delivered', 'c1');
+    await outbox.carry();
+    expect(await states()).toEqual(['delivered', 'accepted']);
+    await outbox.note(sentId, 'accepted', 'c1');
+    expect(await states()).toEqual(['delivered', 'accepted']);
+  });
+
+  it('tries again later, waiting longer each time, and gives up in the end', async () => {
+    for (let tries = 0; tries < 8; tries += 1) carrier.next.push({ fate: 'later' });
+    await queue(parent, 'one');
+    for (let seconds = 0; seconds < 300; seconds += 1) {
+      await outbox.carry();
+      wallMs += 1000;
+    }
+    expect(bodies()).toHaveLength(8);
+    expect(await states()).toEqual(['refused']);
+  });
+
+  it('stops only once what a round was just claiming is carried and marked', async () => {
+    await queue(parent, 'one');
+    outbox.kick();
+    await outbox.stop();
+    expect(await states()).toEqual(['accepted']);
+  });
+
+  it('goes on after a message the carrier refuses', async () => {
+    carrier.next.push({ fate: 'refused', why: '21610' });
+    await queue(parent, 'one');
+    await queue(parent, 'two');
+    await outbox.carry();
+    expect(await states()).toEqual(['refused', 'accepted']);
+  });
+
+  it('sends nothing twice though two processes carry at once', async () => {
+    const second = createOutbox(parts);
+    for (let place = 0; place < 30; place += 1) await queue(place % 2 ? parent : other, `text ${place}`);
+    await Promise.all([outbox.carry(), second.carry()]);
+    await Promise.all([outbox.carry(), second.carry()]);
+    expect(new Set(bodies()).size).toBe(30);
+    expect(bodies()).toHaveLength(30);
+    const odd = bodies().filter((body) => Number(body.slice(5)) % 2 === 1);
+    expect(odd).toEqual(odd.toSorted((a, b) => Number(a.slice(5)) - Number(b.slice(5))));
+  });
+});

@@ -1,0 +1,49 @@
+/** Which of the family's children a text names: as written, never guessed, and a name taken back answers nothing else. */
+import { describe, expect, it } from 'vitest';
+import type { Open } from '#src/reading/said.ts';
+import { eventOf } from './open.ts';
+
+const names = ['Ana María', 'Ana Sofia', 'Jean-Luc', 'Leo', 'Wren'];
+const hearing = (text: string, known: Partial<Open> = {}) => eventOf(text, { ...known, children: names });
+
+describe('a name in a text', () => {
+  it.each([
+    ["wren's g tube came out", [4]],
+    ['LEO IS SCREAMING', [3]],
+    ['Ana Sofia', [1]],
+    ['ana maria pulled it out', [0]],
+    ['jean luc', [2]],
+    ['leo and wren both pulled theirs', [3, 4]],
+  ])('is heard: %s', (text, children) => {
+    expect(hearing(text).told.children).toEqual(children);
+  });
+
+  it.each(['ana', 'wrenches', 'leopard print', 'the baby', 'my son'])('is not guessed: %s', (text) => {
+    expect(hearing(text).told.children).toBeUndefined();
+  });
+
+  it.each(["no it's Leo, not Wren", 'no its leo not wren', 'sorry I meant Leo', 'wrong kid, its Leo', 'not wren. leo'])(
+    'takes another back, and answers no danger signs: %s',
+    (text) => {
+      const event = hearing(text, { asking: 'unwell' });
+      expect(event).toMatchObject({ type: 'told', corrects: true, told: { children: [3] } });
+    },
+  );
+
+  it('beside an answer leaves the answer', () => {
+    const event = hearing("it's leo not wren. no hes fine", { asking: 'unwell' });
+    expect(event).toMatchObject({ type: 'answer.unwell', value: 'no', told: { children: [3] } });
+  });
+
+  it('of a brother who is well takes nothing back', () => {
+    expect(hearing('no, leo is asleep', { asking: 'unwell' })).toMatchObject({ corrects: false });
+  });
+
+  it('after a no to the file corrects it', () => {
+    expect(hearing('no, Leo', { asking: 'confirm' })).toMatchObject({ corrects: true, told: { children: [3] } });
+  });
+
+  it('beside a danger leaves the danger', () => {
+    expect(hearing('leo is turning blue')).toMatchObject({ type: 'signs', sure: ['colour'], told: { children: [3] } });
+  });
+});

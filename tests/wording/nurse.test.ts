@@ -1,0 +1,84 @@
+/** Texts and calls to a nurse: what a page holds, in which order, and what a clearance says before it is given. */
+import { describe, expect, it } from 'vitest';
+import { pageReasons } from '#machines/facts.ts';
+import type { NurseSay } from '#src/wording/nurseSays.ts';
+import { wordForNurse } from '#src/wording/word.ts';
+import { longPage, nurseSays, shortPage } from './nurseSamples.ts';
+import { scene } from './samples.ts';
+
+const said = (message: NurseSay) => wordForNurse(message, scene);
+
+describe('a page', () => {
+  /** SBAR: situation, background, assessment, request (nursing practice, from memory). */
+  it('runs situation, background, assessment, request', () => {
+    expect(said({ key: 'page', params: shortPage })).toBe(
+      'URGENT Robin (4K7): hard insertion. G tube, tract old enough, first placed 12 Mar 2026, out 45 min. ' +
+        'Temporary tube in, pH 5, told: hold, nothing through it. Family +12125550101.\nReply TAKE, PASS or MORE',
+    );
+  });
+
+  it('says that it comes again', () => {
+    expect(said({ key: 'page', params: { ...shortPage, again: true } })).toMatch(/^AGAIN URGENT/);
+  });
+
+  it('names two reasons and counts the rest', () => {
+    const text = said({
+      key: 'page',
+      params: { ...shortPage, reasons: ['no-kit', 'out-too-long', 'latex', 'silence'] },
+    });
+    expect(text).toContain('no kit; out too long; 2 more.');
+  });
+
+  it('names the gravest reason first, whatever came first', () => {
+    expect(said({ key: 'page', params: longPage })).toMatch(/^AGAIN EMERGENCY .*: DANGER SIGN;/);
+    const params = { ...shortPage, reasons: ['weight-unknown', 'no-kit', 'danger-sign'] as const };
+    expect(said({ key: 'page', params })).toContain(': DANGER SIGN; no kit; 1 more.');
+  });
+
+  it('has words of its own for every reason', () => {
+    const texts = pageReasons.map((reason) => said({ key: 'page', params: { ...shortPage, reasons: [reason] } }));
+    expect(new Set(texts).size).toBe(pageReasons.length);
+  });
+
+  it('asks for TAKE at its end, and the call asks for the same word', () => {
+    for (const message of nurseSays) {
+      if (message.key === 'page') expect(said(message)).toMatch(/\nReply TAKE, PASS or MORE$/);
+      if (message.key === 'pageCall') expect(said(message)).toMatch(/reply to the text with the word take\.$/);
+    }
+  });
+
+  it('gives hours out in hours', () => {
+    expect(said({ key: 'page', params: { ...shortPage, minutesOut: 310 } })).toContain('out 5 h 10 min');
+  });
+});
+
+describe('a clearance', () => {
+  it('names the child, the reading and what YES allows before it is given', () => {
+    const text = said({ key: 'clearConfirm', params: { child: 'Robin', code: '4K7', tubeKind: 'g', ph: 5 } });
+    expect(text).toMatch(/Robin \(4K7\).*G tube, hard insertion, pH 5 passed.*use the tube.*\nReply YES or NO\.$/);
+  });
+
+  it('is refused with its reason', () => {
+    const why = (params: { why: 'nothing-held' | 'not-hard' | 'several'; codes?: string[] }) =>
+      said({ key: 'clearNotNow', params });
+    expect(why({ why: 'nothing-held' })).toContain('no case of yours');
+    expect(why({ why: 'not-hard' })).toContain('Only a hard insertion');
+    expect(why({ why: 'several', codes: ['4K7', '9Q2'] })).toContain('4K7, 9Q2');
+  });
+});
+
+describe('other texts to a nurse', () => {
+  it('list every case taken', () => {
+    const cases = [
+      { child: 'Robin', code: '4K7' },
+      { child: null, code: '9Q2' },
+    ];
+    expect(said({ key: 'taken', params: { cases } })).toContain('Robin (4K7), Unnamed child (9Q2)');
+  });
+
+  it('name the few words that are read', () => {
+    for (const key of ['notSure', 'nothingPending'] as const) {
+      expect(said({ key, params: {} })).toMatch(/TAKE.*CLEAR.*CLOSE/);
+    }
+  });
+});

@@ -1,0 +1,2 @@
+/** The messages to nurses with parameters of every kind, as the sheet prints them. */
+export * from '#src/protocol/nurseSamples.ts';
