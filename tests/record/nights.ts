@@ -4,18 +4,29 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pino } from 'pino';
 import { type App, openPractice } from '#src/app.ts';
+import { dataAddress } from '#src/carrier/practice.ts';
 import { recordCommand } from '#src/record/command.ts';
 
 const silent = pino({ enabled: false });
 
-/** A text, or minutes that go by. */
-type Move = string | number | { readonly nurse: string };
+/** A text, minutes that go by, a nurse's text, or what came with a text of the family: addresses, as a carrier gives them. */
+type Move =
+  | string
+  | number
+  | { readonly nurse: string }
+  | { readonly words: string; readonly media: readonly string[] };
 
 export interface Night {
   readonly name: string;
   readonly from: string;
   readonly moves: readonly Move[];
 }
+
+/** What the picture is must be found in no record. */
+export const secret = Buffer.from('a picture that nobody sees').toString('base64');
+const photo = dataAddress({ type: 'image/jpeg', base64: secret });
+const voice = dataAddress({ type: 'audio/amr', base64: secret });
+export const nowhere = 'https://carrier.example/gone';
 
 const imke = (nurse: string) => ({ nurse });
 const wren = '+12125550101';
@@ -62,6 +73,8 @@ export const nights: readonly Night[] = [
     name: 'own tube',
     from: '+12025550180',
     moves: [
+      { words: 'hello', media: [photo] },
+      1,
       'g tube came out 5 min ago',
       'no',
       '2 years ago',
@@ -71,7 +84,9 @@ export const nights: readonly Night[] = [
       'no',
       'yes',
       'yes',
-      '4.5',
+      { words: '', media: [photo, nowhere] },
+      1,
+      { words: '4.5', media: [voice] },
       'done',
     ],
   },
@@ -121,9 +136,13 @@ async function play({ line }: App, { from, moves }: Night): Promise<void> {
     const cause = `cause ${texts}`;
     if (typeof move === 'number') await line.advance((await line.now()) + move * 60_000, cause);
     else {
-      const [sender, body] = typeof move === 'string' ? [from, move] : [nurseNumber, move.nurse];
-      await line.hear({ from: sender, body, id: `text ${texts}`, cause });
+      await line.hear({ ...textOf(from, move), id: `text ${texts}`, cause });
       await line.settle(cause);
     }
   }
+}
+
+function textOf(from: string, move: Exclude<Move, number>) {
+  if (typeof move === 'string') return { from, body: move };
+  return 'nurse' in move ? { from: nurseNumber, body: move.nurse } : { from, body: move.words, media: move.media };
 }

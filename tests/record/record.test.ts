@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { FolderInUse, NoLineDatabase, NoSuchCase, RecordBroken, RecordUsage } from '#src/errors.ts';
 import { openEmbedded } from '#src/store/embedded.ts';
 import { lockFolder } from '#src/store/folderLock.ts';
-import { type Kept, keepNights, nights } from './nights.ts';
+import { type Kept, keepNights, nights, nowhere, secret } from './nights.ts';
 
 let kept: Kept;
 const caseOf = (name: string) => String(nights.findIndex((night) => night.name === name) + 1);
@@ -16,6 +16,11 @@ beforeAll(async () => {
 });
 afterAll(async () => kept?.remove());
 
+const draw = async (name: string) => {
+  const file = join(kept.folder, `../${caseOf(name)}.svg`);
+  await kept.record(caseOf(name), '--picture', file);
+  return readFileSync(file, 'utf8');
+};
 /** The lines that are no text of the family or to it, without what was quoted. */
 const decided = (text: string) =>
   text.split('\n').filter((line) => /^\d\d:\d\d {2}(?!family|to |nurse wrote)/.test(line));
@@ -58,6 +63,25 @@ describe('the timeline', () => {
   });
 });
 
+describe('pictures and voice notes', () => {
+  it('are in the timeline with when they came, from whom and whether they were kept, and nothing of what they show', async () => {
+    const text = await kept.record(caseOf('own tube'));
+    const came = text.split('\n').filter((line) => line.includes('['));
+    expect(came.map((line) => line.replace(/^\d\d:\d\d/, 'hh:mm').replace(/ {2,}/g, ' '))).toEqual([
+      'hh:mm family wrote "hello" [picture, kept sealed by the line]',
+      'hh:mm family wrote [picture, kept sealed by the line] [picture or voice note, could not be kept]',
+      'hh:mm family wrote "4.5" [voice note, kept sealed by the line]',
+    ]);
+    for (const hidden of [secret, nowhere, 'base64', '/media/']) expect(text).not.toContain(hidden);
+  });
+
+  it('are marked in the picture, one eye a text, and told in its legend', async () => {
+    const eyes = async (name: string) => (await draw(name)).split(/r="1\.8"/).length - 1;
+    expect(await eyes('own tube')).toBe(4);
+    expect(await eyes('use')).toBe(1);
+  });
+});
+
 describe('the timeline of a case a nurse reported', () => {
   it('shows that the line was wrong, in her words', async () => {
     const text = decided(await kept.record(caseOf('emergency'))).join('\n');
@@ -67,12 +91,6 @@ describe('the timeline of a case a nurse reported', () => {
 });
 
 describe('the picture', () => {
-  const draw = async (name: string) => {
-    const file = join(kept.folder, `../${caseOf(name)}.svg`);
-    await kept.record(caseOf(name), '--picture', file);
-    return readFileSync(file, 'utf8');
-  };
-
   it('has a title, and says in words what it shows', async () => {
     const svg = await draw('recheck');
     expect(svg).toMatch(/<svg [^>]*role="img" aria-labelledby="title desc"/);

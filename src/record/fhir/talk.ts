@@ -12,6 +12,7 @@ import type {
 import type { PageLevel } from '#machines/facts.ts';
 import { waitsOf } from '#machines/paging/levels.ts';
 import { reasonNames } from '#src/wording/en/nurse.ts';
+import { mediaWords } from '../media.ts';
 import { nameOf, type RecordedMessage, type RecordedPage } from '../read.ts';
 import { coded, type Frame } from './frame.ts';
 import { keyOf } from './people.ts';
@@ -47,9 +48,22 @@ function communication({ id, ref, at }: Frame, message: RecordedMessage): Commun
     ...(isIn ? { received: at(message.atMs) } : { sent: at(message.atMs) }),
     sender: isIn ? theirs : ours,
     recipient: [isIn ? ours : theirs],
-    // A string of FHIR is never empty: a call to the line, or a picture alone, has no words.
-    ...(message.body !== '' && { payload: [{ contentString: message.body }] }),
+    ...payloadOf(message),
   };
+}
+
+/**
+ * The words, and each picture or voice note that came with them: its type and fate, without data or address, under the title that R4
+ * shows in place of the data. No Media resource: that is the thing itself, its content required, and the thing stays sealed with the
+ * line. A string of FHIR is never empty: a call to the line, or a picture alone, has no words.
+ */
+function payloadOf({ body, media }: RecordedMessage): Pick<Communication, 'payload'> {
+  const words = body === '' ? [] : [{ contentString: body }];
+  const attached = media.map((one) => ({
+    contentAttachment: { ...(one.type !== null && { contentType: one.type }), title: mediaWords(one) },
+  }));
+  const payload = [...words, ...attached];
+  return payload.length === 0 ? {} : { payload };
 }
 
 /** The table has no code of its own for a text message. Source: HL7 v3 ParticipationMode. */

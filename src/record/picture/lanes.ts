@@ -2,7 +2,7 @@
 import type { Course, CourseReading, TubeSpan } from '../course.ts';
 import { type CaseRecord, nameOf, type RecordedPage } from '../read.ts';
 import { phOf } from '../timeline.ts';
-import { box, cross, disc, faint, ink, inRows, line, paper, rowsOf, square, triangle, words } from './marks.ts';
+import { box, cross, disc, eye, faint, ink, inRows, line, paper, rowsOf, square, triangle, words } from './marks.ts';
 import { type Scale, spread } from './scale.ts';
 
 export interface Lane {
@@ -36,11 +36,13 @@ function texts({ record, scale }: Scene): Lane[] {
     family.filter(({ direction }) => direction === 'out'),
   );
   const y = rowHeight / 2;
+  const textMark = ({ x, media }: { x: number; media: readonly unknown[] }) =>
+    disc(x, y) + (media.length === 0 ? '' : eye(x, y));
   const out = said.map(({ x, kind, state }) =>
     [kind === 'call' ? triangle(x, y) : square(x, y), state === 'refused' ? cross(x, y) : ''].join(''),
   );
   return [
-    { title: 'Family wrote', height: rowHeight, body: wrote.map(({ x }) => disc(x, y)).join('') },
+    { title: 'Family wrote', height: rowHeight, body: wrote.map(textMark).join('') },
     { title: 'Line to family', height: rowHeight, body: out.join('') },
   ];
 }

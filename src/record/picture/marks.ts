@@ -35,6 +35,11 @@ export function disc(x: number, y: number, radius = 4): string {
   return `<circle cx="${round(x)}" cy="${round(y)}" r="${radius}" fill="${ink}"/>`;
 }
 
+/** Inside a disc: a picture or voice note came with the text. */
+export function eye(x: number, y: number): string {
+  return `<circle cx="${round(x)}" cy="${round(y)}" r="1.8" fill="${paper}"/>`;
+}
+
 /** The line's texts. */
 export function square(x: number, y: number): string {
   return box(x - 3.5, y - 3.5, 7, 7, paper);

@@ -9,6 +9,7 @@ import {
   cross,
   disc,
   escaped,
+  eye,
   faint,
   fontSize,
   ink,
@@ -33,7 +34,7 @@ export function picture(record: CaseRecord, course: Course): string {
   const drawn = lanes(scene);
   const width = scale.right + margin;
   const bottom = lanesTop + drawn.reduce((sum, lane) => sum + lane.height + between, 0);
-  const height = bottom + 62;
+  const height = bottom + 82;
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${Math.ceil(width)} ${Math.ceil(height)}" role="img" aria-labelledby="title desc" font-family="Helvetica, Arial, sans-serif" font-size="${fontSize}" fill="${ink}">`,
     `<title id="title">${escaped(titleOf(record))}</title>`,
@@ -145,20 +146,37 @@ function stacked(drawn: readonly Lane[], width: number): string[] {
   });
 }
 
-function legend(y: number): string {
-  const parts: readonly [string, (x: number) => string][] = [
-    ['family’s text; reading that passes; page taken', (x) => disc(x, y - 4)],
-    ['line’s text', (x) => square(x, y - 4)],
-    ['call', (x) => triangle(x, y - 4)],
-    ['reading not under the limit; text not delivered', (x) => cross(x, y - 4)],
-    ['tube in, not to be used', (x) => box(x - 6, y - 10, 12, 12, 'url(#not)')],
-    ['tube may be used', (x) => box(x - 6, y - 10, 12, 12, paper, 'stroke-width="3"')],
+const legendRow = 20;
+
+/** Two rows, so that the narrowest sheet holds them. */
+function legend(top: number): string {
+  const rows: readonly (readonly [string, (x: number, y: number) => string])[][] = [
+    [
+      ['family’s text; reading that passes; page taken', disc],
+      ['family’s text with a picture or voice note', (x, y) => disc(x, y) + eye(x, y)],
+      ['line’s text', square],
+      ['call', triangle],
+    ],
+    [
+      ['reading not under the limit; text not delivered', cross],
+      ['tube in, not to be used', (x, y) => box(x - 6, y - 6, 12, 12, 'url(#not)')],
+      ['tube may be used', (x, y) => box(x - 6, y - 6, 12, 12, paper, 'stroke-width="3"')],
+    ],
   ];
-  let x = margin + 6;
-  const row = parts.map(([text, mark]) => {
-    const part = mark(x) + words(x + 12, y, text);
-    x += widthOf(text) + 34;
-    return part;
+  const drawn = rows.flatMap((row, index) => {
+    const y = top + index * legendRow;
+    let x = margin + 6;
+    return row.map(([text, mark]) => {
+      const part = mark(x, y - 4) + words(x + 12, y, text);
+      x += widthOf(text) + 34;
+      return part;
+    });
   });
-  return row.join('') + words(margin, y + 22, 'Quiet time is cut short where the axis is broken.', `fill="${faint}"`);
+  const cut = words(
+    margin,
+    top + rows.length * legendRow + 2,
+    'Quiet time is cut short where the axis is broken.',
+    `fill="${faint}"`,
+  );
+  return drawn.join('') + cut;
 }
