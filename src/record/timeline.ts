@@ -1,5 +1,6 @@
 /** A case as a timeline in plain text, to paste into a chart: local times, who said what, and what was decided. */
 import { DateTime } from 'luxon';
+import { namesOf } from '#src/families/children.ts';
 import { digest } from '#src/line/record.ts';
 import { dispositionNames, reasonNames } from '#src/wording/en/nurse.ts';
 import type { Course, CourseReading, NurseAct } from './course.ts';
@@ -44,7 +45,7 @@ function head(record: CaseRecord, fault: string | null): string[] {
     ...(fault === null ? [] : [`THIS RECORD IS NOT AS THE LINE WROTE IT: ${fault}`, '']),
     ...(rehearsal ? ['PRACTICE: nothing here happened. It does not belong in a chart.', ''] : []),
     `Text-message line, case ${record.code} (number ${record.id})`,
-    `Child: ${file?.child ?? 'name not filed'}${born}. Family's phone: ${record.number}`,
+    `Child: ${file?.child ?? (namesOf(file).join(' or ') || 'name not filed')}${born}. Family's phone: ${record.number}`,
     `Opened ${at(record.openedMs)}, ${ended}. Times are local to ${site.timeZone}.`,
     ...(parkedMs === null ? [] : [`The line failed in this case at ${at(parkedMs)}: from then on a person had it.`]),
     'What the family told was not seen by a clinician. The line asks and computes; the nurse decides.',

@@ -5,7 +5,7 @@ import { type Queryable, statement } from '#src/store/database.ts';
 import type { Seal } from '#src/store/seal.ts';
 import { eraseCase } from './eraseCase.ts';
 import type { Hand } from './purge.ts';
-import { dropSheets, forgetPhones, keepLineOut, sweepTexts } from './sweep.ts';
+import { dropSheets, forgetPhones, keepLineOut, sweepNurses, sweepTexts } from './sweep.ts';
 
 /** All phones of the family that has this one; of a stranger the phone alone. */
 const findPhones = statement(
@@ -103,6 +103,11 @@ export async function eraseFamily(client: Queryable, seal: Seal, number: string,
   await client.query(takeOff, [ids]);
   await dropSheets(client, ids);
   await sweepTexts(client, seal, ids, hand.nowMs + 1);
+  await sweepNurses(
+    client,
+    seal,
+    cases.map(({ id }) => id),
+  );
   await forgetPhones(client, seal, ids);
   await audit(client, hand.nowMs, 'a family erased', null, seal.seal(hand.by));
   return cases.length;

@@ -48,6 +48,23 @@ const dropSheetsOf = statement(
   'sweep.sheetsOf',
   `DELETE FROM handover h WHERE EXISTS (SELECT FROM "case" c WHERE c.phone_id = ANY ($1) AND ${caseOfSheet})`,
 );
+const ofCases = `c.id = ANY ($1) AND m.at_ms >= c.opened_ms`;
+/** No record holds what the line told a nurse or the day team outside a case: it goes though it may be another case's of the same days. */
+const dropTold = statement(
+  'sweep.told',
+  `DELETE FROM message m USING "case" c WHERE ${ofCases} AND m.at_ms <= c.closed_ms + ${sheetMs}
+     AND m.direction = 'out' AND m.case_id IS NULL AND m.state NOT IN ('waiting', 'carrying')
+     AND (EXISTS (SELECT FROM page g WHERE g.phone_id = m.phone_id) OR NOT (
+       EXISTS (SELECT FROM family f WHERE f.phone_id = m.phone_id)
+       OR EXISTS (SELECT FROM family_phone o WHERE o.phone_id = m.phone_id)
+       OR EXISTS (SELECT FROM "case" d WHERE d.phone_id = m.phone_id)))`,
+);
+const emptyNurses = statement(
+  'sweep.nurses',
+  `UPDATE message m SET body = $2, cause = 'erased' FROM "case" c
+   WHERE ${ofCases} AND m.at_ms <= c.closed_ms + ${marginMs} AND m.direction = 'in' AND m.cause <> 'erased'
+     AND EXISTS (SELECT FROM page g WHERE g.case_id = c.id AND g.phone_id = m.phone_id) AND NOT ${stillNeeded}`,
+);
 /** Every turn touches the phones before it writes: whoever has this meets none half way, with a phone's row it is about to write to. */
 const lockOut = 'LOCK TABLE phone IN ACCESS EXCLUSIVE MODE';
 /** Of those that ever wrote; an opt-out is remembered by its number. */
@@ -86,6 +103,12 @@ export async function sweepTexts(
   await client.query(dropMedia, [beforeMs, phones]);
   await client.query(dropSaid, [beforeMs, phones]);
   await client.query(emptyHeard, [beforeMs, phones, seal.seal('')]);
+}
+
+/** What the people called for these erased cases were told of them and wrote about them, beside the records of other cases. */
+export async function sweepNurses(client: Queryable, seal: Seal, cases: readonly number[]): Promise<void> {
+  await client.query(dropTold, [cases]);
+  await client.query(emptyNurses, [cases, seal.seal('')]);
 }
 
 /** Calls of before that time whose number was withheld. */
