@@ -15,9 +15,11 @@ export const unseenCorpora = [
   'es-unseen',
   'es-fresh2',
   'es-fresh3',
+  'es-fresh4',
   'fr-unseen',
   'fr-fresh2',
   'fr-fresh3',
+  'fr-fresh4',
 ] as const;
 
 /** A language's own corpus is what its reader was mended by. */
@@ -35,9 +37,11 @@ const languageOf: Readonly<Record<CorpusName, LanguageCode>> = {
   'es-unseen': 'es',
   'es-fresh2': 'es',
   'es-fresh3': 'es',
+  'es-fresh4': 'es',
   'fr-unseen': 'fr',
   'fr-fresh2': 'fr',
   'fr-fresh3': 'fr',
+  'fr-fresh4': 'fr',
 };
 
 const oneOrMore = <T extends z.ZodType>(schema: T) =>
