@@ -26,6 +26,7 @@ const caseShape = z.object({
   id: z.string().min(1),
   asking: z.string().nullable(),
   disposition: z.enum(dispositions).nullable(),
+  rehearsal: z.boolean(),
   facts: factsShape,
   pages: z.array(
     z.strictObject({

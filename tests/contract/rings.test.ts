@@ -53,6 +53,19 @@ describe.each(backends())('on the $name database', (backend) => {
     expect(await line.newestCase(phone)).toMatchObject({ pages: [{ to: first, takenAt: expect.any(String) }] });
   });
 
+  it('of the line takes nothing for a family, for a nurse who was not called, or once somebody has it', async () => {
+    const [first, second] = await nursesOf(line);
+    await line.text(phone, 'she is blue and limp, her g tube is out');
+    for (const other of [phone, second]) expect(await line.press(other, '1')).toEqual({ sent: [], rings: [] });
+    expect(await line.newestCase(phone)).toMatchObject({ pages: [{ to: first, takenAt: null }] });
+    await line.press(first, '1');
+    const before = await line.newestCase(phone);
+    const { sent, rings } = await line.press(first, '1');
+    expect([sent.map(({ to }) => to), rings]).toEqual([[first], []]);
+    expect(sent[0]?.body).toContain('No page');
+    expect(await line.newestCase(phone)).toEqual(before);
+  });
+
   it('that puts a nurse through rings the family once she has pressed 1', async () => {
     const [first] = await nursesOf(line);
     await line.text(phone, 'she is blue and limp, her g tube is out');
