@@ -1,5 +1,5 @@
 /** The browser the page's tests run in, and where the page is: the fake line, or the one NIGHTJAR_PAGE_BASE names. */
-import { existsSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { type Browser, type BrowserContextOptions, chromium } from 'playwright-core';
 import { startFake } from './fake.ts';
 
@@ -19,6 +19,9 @@ const args = [
 ];
 
 export const launch = () => chromium.launch({ executablePath, args });
+
+/** What the tests ask inside the browser, to be evaluated there. */
+export const inPage = readFileSync(new URL('inPage.js', import.meta.url), 'utf8');
 
 /** Where the page is served; `refuse` is null on a real line, which cannot be told to fail. */
 export async function openLine() {

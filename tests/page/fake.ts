@@ -1,10 +1,11 @@
 /** A small practice line for the page's tests: the page's files and the HTTP interface's shapes over a fake line. */
+import { randomUUID } from 'node:crypto';
 import { once } from 'node:events';
 import { readFile } from 'node:fs/promises';
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import { extname } from 'node:path';
 import { stateMap } from '#machines/stateMap.ts';
-import { createFakeLine } from './fakeLine.ts';
+import { createFakeLine, type Media } from './fakeLine.ts';
 
 const pageFolder = new URL('../../src/web/page/', import.meta.url);
 const types: Record<string, string> = {
@@ -13,6 +14,15 @@ const types: Record<string, string> = {
   '.css': 'text/css',
   '.svg': 'image/svg+xml',
 };
+
+interface Asked {
+  readonly now?: string;
+  readonly body?: string;
+  readonly id?: string;
+  readonly media?: readonly Media[];
+  readonly advance?: string;
+  readonly to?: string;
+}
 
 /** Starts it on a free port. `refuse` makes every later request under /practice fail with this message until unset. */
 export async function startFake() {
@@ -26,6 +36,8 @@ export async function startFake() {
     if (path === '/practice/events') return listen(response);
     const answering = path.startsWith('/practice/') ? practice(request, path) : null;
     if (answering) return void answering.then((answer) => json(response, answer));
+    const media = line.media(path);
+    if (media) return void response.writeHead(200, { 'content-type': media.type }).end(media.bytes);
     return void page(path, response);
   });
   server.listen(0, '127.0.0.1');
@@ -60,9 +72,9 @@ export async function startFake() {
     return last === 'case' ? { case: line.report(number) } : { texts: line.texts(number) };
   }
 
-  function write(first: string, number: string, asked: Record<string, string>): unknown {
+  function write(first: string, number: string, asked: Asked): unknown {
     if (first === 'reset') return line.reset(Date.parse(asked.now ?? ''));
-    if (first === 'phones') return { sent: line.hear(number, asked.body ?? '', asked.id ?? '') };
+    if (first === 'phones') return { sent: line.hear(number, asked.body ?? '', asked.id ?? randomUUID(), asked.media) };
     const minutes: Record<string, number> = { PT5M: 5, PT1H: 60 };
     const step = asked.advance;
     return line.moveTo(step ? line.now() + (minutes[step] ?? 0) * 60_000 : Date.parse(asked.to ?? ''));

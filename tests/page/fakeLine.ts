@@ -15,6 +15,12 @@ interface Sent {
   readonly kind: 'text' | 'call';
 }
 
+/** As a practice phone sends it. */
+export interface Media {
+  readonly type: string;
+  readonly base64: string;
+}
+
 interface Due {
   readonly what: 'recheck' | 'silence' | 'page';
   readonly at: number;
@@ -85,6 +91,7 @@ export function createFakeLine() {
   let texts = new Map<string, Text[]>();
   let cases = new Map<string, Case>();
   let heard = new Set<string>();
+  let kept: readonly Media[] = [];
   let sent: Sent[] = [];
   const iso = (ms: number) => new Date(ms).toISOString().replace('Z', '+00:00');
 
@@ -139,7 +146,13 @@ export function createFakeLine() {
     }
   }
 
-  function hear(number: string, body: string, id: string) {
+  function showNurses(it: Case, media: readonly Media[]) {
+    kept = [...kept, ...media];
+    for (const to of new Set(it.pages.map((page) => page.to)))
+      for (const one of media) say(to, `From the family. Opens for an hour: http://fake/media/${kept.indexOf(one)}`);
+  }
+
+  function hear(number: string, body: string, id: string, media: readonly Media[] = []) {
     sent = [];
     if (heard.has(id)) return sent;
     heard.add(id);
@@ -165,6 +178,7 @@ export function createFakeLine() {
       page(it, 'emergency', 0);
     } else goOn(number, it, body);
     if (/nurse/i.test(body)) page(it, 'urgent', 0);
+    showNurses(it, media);
     return sent;
   }
 
@@ -210,12 +224,16 @@ export function createFakeLine() {
   return {
     reset(at: number) {
       now = at;
-      [texts, cases, heard] = [new Map(), new Map(), new Set()];
+      [texts, cases, heard, kept] = [new Map(), new Map(), new Set(), []];
     },
     hear,
     moveTo,
     report,
     now: () => now,
+    media(path: string) {
+      const one = kept.find((_, place) => path === `/media/${place}`);
+      return one && { type: one.type, bytes: Buffer.from(one.base64, 'base64') };
+    },
     state: () => ({ now: iso(now), zone, families, nurses, protocol: 'unsigned', paused: null }),
     texts: (number: string) => texts.get(number) ?? [],
   };

@@ -29,4 +29,17 @@ function ground(element) {
   return under ? getComputedStyle(under).backgroundColor : 'none';
 }
 
-Object.assign(globalThis, { inPage: { styles, texts } });
+/**
+ * The pictures of a phone: what they are called, how wide they were sent, and whether their end is in sight of the thread.
+ * @param {string} phone
+ */
+const pictures = (phone) =>
+  [...document.querySelectorAll(`${phone} .thread`)].flatMap((thread) =>
+    [...thread.querySelectorAll('img')].map((image) => ({
+      words: image.alt,
+      width: image.naturalWidth,
+      inSight: image.getBoundingClientRect().bottom <= thread.getBoundingClientRect().bottom,
+    })),
+  );
+
+Object.assign(globalThis, { inPage: { styles, texts, pictures } });

@@ -2,14 +2,12 @@
  * What the practice page looks like and how it is reached, held against W3C WCAG 2.2 (2023), level AA: each test names its
  * criterion. Ratios are computed here by the formula of 1.4.3; axe-core checks the rest of its rules.
  */
-import { readFileSync } from 'node:fs';
 import axe from 'axe-core';
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { hasBrowser, launch, openLine, openPage } from './browser.ts';
+import { hasBrowser, inPage, launch, openLine, openPage } from './browser.ts';
 import { contrast } from './contrast.ts';
 
-const inPage = readFileSync(new URL('inPage.js', import.meta.url), 'utf8');
 const schemes = ['light', 'dark'] as const;
 const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 

@@ -5,7 +5,7 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { launch, openLine, openPage } from './browser.ts';
+import { launch, openLine, openPage, post } from './browser.ts';
 
 const folder = process.argv[2];
 if (!folder) throw new Error('where to? node tests/page/shot.ts FOLDER');
@@ -22,7 +22,7 @@ const night = [
   'yes',
   'yes',
 ];
-const widths = [320, 768, 1440];
+const widths = [320, 400, 768, 1440];
 
 async function talk(page: Page) {
   const box = page.locator('#caregiver-text');
@@ -32,6 +32,18 @@ async function talk(page: Page) {
     await page.locator('#caregiver .in').nth(at).waitFor();
   }
   await page.locator('#nurse .text').first().waitFor();
+  await sendPicture(page);
+}
+
+/** A picture for the nurse's phone: any will do, so it is one of the page itself. */
+async function sendPicture(page: Page) {
+  await page.locator('#nurse-text').fill('take');
+  await page.locator('#nurse-text').press('Enter');
+  await page.locator('#nurse .in').first().waitFor();
+  const base64 = (await page.screenshot({ clip: { x: 0, y: 0, width: 300, height: 200 } })).toString('base64');
+  const number = encodeURIComponent(await page.locator('#caregiver-pick').inputValue());
+  await post(line.base, `/practice/phones/${number}/texts`, { body: '', media: [{ type: 'image/png', base64 }] });
+  await page.locator('#nurse img').waitFor();
 }
 
 const line = await openLine();

@@ -1,7 +1,7 @@
 /** The practice page as a person uses it, in a real browser; on the fake line, or on the one NIGHTJAR_PAGE_BASE names. */
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { hasBrowser, launch, openLine, openPage, post } from './browser.ts';
+import { hasBrowser, inPage, launch, openLine, openPage, post } from './browser.ts';
 
 describe.skipIf(!hasBrowser)('the practice page', () => {
   let line: Awaited<ReturnType<typeof openLine>>;
@@ -68,6 +68,32 @@ describe.skipIf(!hasBrowser)('the practice page', () => {
     await page.locator('#waiting').waitFor({ state: 'hidden' });
     await page.locator('#case').filter({ hasText: 'taken 02:10' }).waitFor();
     expect(await page.locator('#case').textContent()).toContain('Emergency Told to call the emergency number now.');
+  });
+
+  it('shows a picture of the family at the end of the nurse’s thread, and a voice note as a link', async () => {
+    await text('the g tube came out');
+    await text('she is blue and has trouble breathing');
+    await page.locator('#waiting p').first().waitFor();
+    const show = page.getByRole('button', { name: 'Show this phone' });
+    if ((await show.count()) > 0) await show.first().click();
+    await page.locator('#nurse .out').first().waitFor();
+    await sendFrom('nurse', 'take');
+    const number = await page.locator('#caregiver-pick').inputValue();
+    const media = [
+      { type: 'audio/amr', base64: Buffer.from('no sound').toString('base64') },
+      { type: 'image/png', base64: (await page.screenshot()).toString('base64') },
+    ];
+    await post(line.base, `/practice/phones/${encodeURIComponent(number)}/texts`, { body: 'look at this', media });
+    const picture = page.locator('#nurse img');
+    await picture.waitFor();
+    await page.evaluate(inPage);
+    expect(await page.evaluate("inPage.pictures('#nurse')")).toEqual([
+      { words: 'Picture from the family', width: 1440, inSight: true },
+    ]);
+    const links = page.locator('#nurse .text a');
+    expect(await links.count()).toBe(2);
+    expect((await links.allTextContents()).filter((words) => words !== '')).toEqual(['Open what the family sent']);
+    expect(await page.locator('#caregiver img').count()).toBe(0);
   });
 
   it('moves the clock by 5 minutes, by an hour, and to the next timer', async () => {

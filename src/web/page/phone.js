@@ -97,7 +97,7 @@ function lines(last, fresh, owner, zone) {
  */
 function ledgerLine({ direction, body, at, kind }, owner, zone) {
   const who = direction === 'in' ? owner : kind === 'call' ? 'Line, by call' : 'Line';
-  const spoken = body === '' ? make('i', {}, kind === 'call' ? 'rings the line' : 'empty text') : body;
+  const spoken = body === '' ? make('i', {}, kind === 'call' ? 'rings the line' : 'no words') : body;
   return make(
     'li',
     { class: `text ${direction} ${kind}` },
@@ -115,10 +115,22 @@ function picturesIn(body) {
     const link = make('a', { href: path, target: '_blank', rel: 'noreferrer' }, 'Open what the family sent');
     const picture = new Image();
     picture.alt = 'Picture from the family';
-    picture.addEventListener('load', () => link.replaceChildren(picture));
+    picture.addEventListener('load', () => {
+      link.replaceChildren(picture);
+      keepEnd(link);
+    });
     picture.src = path;
     return link;
   });
+}
+
+/**
+ * What grew in the last line is still seen at the end of its thread.
+ * @param {HTMLElement} grown
+ */
+function keepEnd(grown) {
+  const thread = grown.closest('.thread');
+  if (thread && grown.closest('li')?.nextElementSibling === null) thread.scrollTop = thread.scrollHeight;
 }
 
 /**
