@@ -97,6 +97,12 @@ export function passed(place: Place, from: 0 | 1 | 2): Place {
   return signalled(place, { machine: 'paging', event });
 }
 
+/** The family's own call rang whoever stands there. */
+export function rung(place: Place, there: 0 | 1 | 2): Place {
+  const event = { type: 'rung', place: there, at: place.nowMs, clinicOpen: false } as const;
+  return signalled(place, { machine: 'paging', event });
+}
+
 export function taken(place: Place): Place {
   const event = { type: 'take', nurse: 'A', at: place.nowMs, clinicOpen: false } as const;
   return signalled(place, { machine: 'paging', event });

@@ -164,6 +164,10 @@ const climb: readonly Fault[] = [
   neverLeaves('the rounds stop', (effect) => pagingTimer(effect, 'paging.climbing.nobody.round')),
   neverLeaves('no call ever leaves', (effect) => effect.type === 'callNurse'),
   neverLeaves(
+    'who was rung by the family is not noted',
+    (effect) => effect.type === 'callNurse' && effect.by.length === 0,
+  ),
+  neverLeaves(
     'a family nobody answers is not told so',
     (effect) => effect.type === 'say' && (effect.say.key === 'pageUnanswered' || effect.say.key === 'goIn'),
   ),

@@ -11,6 +11,7 @@ import {
   openPlace,
   type Place,
   passed,
+  rung,
   signalled,
   type Tamper,
   taken,
@@ -96,6 +97,7 @@ function steps(place: Place): [string, Place][] {
     ...[...texts, ...own].map(text),
     ['take', taken(place)],
     ...([0, 1, 2] as const).map((from): [string, Place] => [`pass ${from}`, passed(place, from)]),
+    ...([0, 1, 2] as const).map((there): [string, Place] => [`rung ${there}`, rung(place, there)]),
     ['nurse.goIn', signalled(place, { machine: 'conversation', event: { type: 'nurse.goIn', ...stamp } })],
     ['nurse.close', signalled(place, { machine: 'conversation', event: { type: 'nurse.close', ...stamp } })],
     ...place.due.map((due): [string, Place] => [due.event, fired(place, due)]),
@@ -136,6 +138,10 @@ function faultsOf(before: Place, after: Place, words: string, exercised: Product
   if (words.startsWith('pass') && (takenBefore(before) || climbs(before)))
     hold('S10', climbs(after), 'a page passed on calls nobody');
   if (words === 'take' && climbs(before)) hold('S10', !climbs(after), 'a taken page climbs on');
+  if (words.startsWith('rung')) {
+    const goesOn = climbs(after) === climbs(before) && timersOf(after, 'paging') === timersOf(before, 'paging');
+    hold('S10', goesOn && called(after) === climbs(before), 'a call of the family changes a climb, or is not noted');
+  }
   const inUse = view.disposition === 'use' || view.disposition === 'own-tube';
   const askedAll = view.states.aftercare.includes('aftercare.closed');
   if (inUse && !askedAll) hold('S6', asksOn(after) && staysCounted(after), 'a tube is in use and nothing follows');
