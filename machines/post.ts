@@ -1,9 +1,9 @@
 /** The post of one turn: which machine hears an event, and where each action of a step goes. */
-import { transition } from 'xstate';
 import { type Action, parseAction } from './action.ts';
 import type { AftercareEvent } from './aftercare/kit.ts';
 import { aftercare } from './aftercare/machine.ts';
 import type { CaseSignal } from './case.ts';
+import { stepped } from './childless.ts';
 import type { ConversationEvent } from './dislodgement/conversationEvent.ts';
 import { dislodgement } from './dislodgement/machine.ts';
 import type { DueWhat, Effect, MachineName } from './effects.ts';
@@ -60,17 +60,17 @@ function personWanted({ person, at, clinicOpen }: Heard): Post[] {
 export function step(running: Running, { machine, event }: Post): readonly Action[] {
   switch (machine) {
     case 'conversation': {
-      const [next, actions] = transition(dislodgement, running.conversation, event);
+      const [next, actions] = stepped(dislodgement, running.conversation, event);
       running.conversation = sound(next);
       return actions.map(parseAction);
     }
     case 'paging': {
-      const [next, actions] = transition(paging, running.paging, event);
+      const [next, actions] = stepped(paging, running.paging, event);
       running.paging = sound(next);
       return actions.map(parseAction);
     }
     case 'aftercare': {
-      const [next, actions] = transition(aftercare, running.aftercare, event);
+      const [next, actions] = stepped(aftercare, running.aftercare, event);
       running.aftercare = sound(next);
       return actions.map(parseAction);
     }

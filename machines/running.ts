@@ -1,8 +1,9 @@
 /** The three machines of a case, restored from what was saved and saved again; the protocol is put in and taken out here. */
-import { type AnyActorScope, createActor, createMachine, type Snapshot, type SnapshotFrom } from 'xstate';
+import type { Snapshot, SnapshotFrom } from 'xstate';
 import { z } from 'zod';
 import { aftercare } from './aftercare/machine.ts';
 import type { CaseSnapshots } from './case.ts';
+import { childless } from './childless.ts';
 import { dislodgement } from './dislodgement/machine.ts';
 import { paging } from './paging/machine.ts';
 import type { Protocol } from './protocol/settings.ts';
@@ -10,21 +11,6 @@ import type { Protocol } from './protocol/settings.ts';
 type Conversation = SnapshotFrom<typeof dislodgement>;
 type Paging = SnapshotFrom<typeof paging>;
 type Aftercare = SnapshotFrom<typeof aftercare>;
-
-/** XState asks for the scope a restored machine's children would live in; these machines have none, so it does nothing. */
-const inert = createActor(createMachine({}));
-const nothing = () => {};
-const childless: AnyActorScope = {
-  self: inert,
-  id: inert.id,
-  sessionId: inert.sessionId,
-  system: inert.system,
-  logger: nothing,
-  defer: nothing,
-  emit: nothing,
-  stopChild: nothing,
-  actionExecutor: nothing,
-};
 
 const savedSnapshot = z.looseObject({
   status: z.literal(['active', 'done']),

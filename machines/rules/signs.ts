@@ -1,7 +1,8 @@
 /** How grave a sign is, by where the case stands and how old the child may be. */
 
+import { DateTime } from 'luxon';
 import type { DateRange, Sign, Weight } from '#machines/facts.ts';
-import { calendarDay } from './calendarDay.ts';
+import { dayBeginsAtMs } from './calendarDay.ts';
 import { surelyOverKg } from './weight.ts';
 
 /** `danger`: the emergency number now. `warning`: the tube is never used, go in. `clarify`: ask. `ignore`: says nothing yet. */
@@ -51,5 +52,6 @@ export function gradeSign(sign: Sign, stage: SignStage): SignGrade {
 /** Whether the child may be under 3 months, at the youngest age it could be. */
 function maybeYoungBaby(stage: SignStage): boolean {
   if (stage.born === null) return !surelyOverKg(stage.weight, feverDangerKg);
-  return calendarDay(stage.today) < calendarDay(stage.born.latest).plus({ months: feverDangerMonths });
+  const born = DateTime.fromMillis(dayBeginsAtMs(stage.born.latest)).toUTC();
+  return dayBeginsAtMs(stage.today) < born.plus({ months: feverDangerMonths }).toMillis();
 }

@@ -1,5 +1,6 @@
 /** What one step of the conversation did, as anyone outside can see it: said, paged, timed, begun, ended. */
-import { initialTransition, type SnapshotFrom, transition } from 'xstate';
+import { initialTransition, type SnapshotFrom } from 'xstate';
+import { stepped } from '#machines/childless.ts';
 import type { ConversationEvent } from '#machines/dislodgement/conversationEvent.ts';
 import type { dislodgement } from '#machines/dislodgement/machine.ts';
 import type { PageReason } from '#machines/facts.ts';
@@ -52,7 +53,7 @@ interface Action {
 /** A step of the real machine, or of one made wrong on purpose. Throws if the machine ends in error. */
 function stepOf(machine: Conversation): Stepper {
   return (snapshot, event) => {
-    const [next, actions] = transition(machine, snapshot, event);
+    const [next, actions] = stepped(machine, snapshot, event);
     if (next.status === 'error') throw next.error;
     const outputs = noOutputs();
     for (const action of actions) collect(action, outputs);

@@ -71,7 +71,7 @@ describe('tract age', () => {
     }
   });
 
-  it.each(['2027-3-6', '2027-02-30', '', 'yesterday', '+002027-03-06', '2027-03-06T10:00'])(
+  it.each(['2027-3-6', '2027-02-30', '', 'yesterday', '+002027-03-06', '12027-03-06', '2027-03-06T00:06'])(
     'crashes on %j, which no edge lets in, and names it',
     (latest) => {
       const judge = () => tractVerdict({ earliest: null, latest }, day, defaultClinical);
