@@ -1,8 +1,9 @@
-/** 100,000 random texts in three languages, at every question: none crashes the reader, none opens a gate by chance. */
+/** 100,000 random readings in three languages, in short a tenth, at every question: none crashes the reader, none opens a gate by chance. */
 import '#tests/seed.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type LanguageCode, languageCodes, type QuestionKey, questionKeys } from '#machines/facts.ts';
+import { inFull } from '#tests/needs.ts';
 import { answerTo, eventOf } from './open.ts';
 
 /** Each gate with the answer that opens it. */
@@ -62,8 +63,10 @@ const phrase = (code: LanguageCode) =>
     )
     .map((some) => some.join(' '));
 
+const readings = inFull ? 34_000 : 3_400;
+
 describe('any text', () => {
-  it.each(languageCodes)('%s: becomes one event at every question (34,000 readings)', (code) => {
+  it.each(languageCodes)('%s: becomes one event at every question', (code) => {
     let read = 0;
     fc.assert(
       fc.property(phrase(code), (text) => {
@@ -73,9 +76,9 @@ describe('any text', () => {
           read++;
         }
       }),
-      { numRuns: Math.ceil(34_000 / (questionKeys.length + 1)) },
+      { numRuns: Math.ceil(readings / (questionKeys.length + 1)) },
     );
-    expect(read).toBeGreaterThanOrEqual(34_000);
+    expect(read).toBeGreaterThanOrEqual(readings);
   });
 
   it.each(languageCodes)('%s: that says nothing opens no gate', (code) => {

@@ -1,9 +1,10 @@
 /** Random nights: whatever happens in whatever order, no safety rule breaks. A failure prints its seed and the night. */
 import { describe, expect, it } from 'vitest';
+import { inFull } from '#tests/needs.ts';
 import { rules } from './safety.ts';
 import { walk } from './walk.ts';
 
-const nights = 400;
+const nights = inFull ? 400 : 60;
 const mostHappenings = 40;
 const names = Object.keys(rules);
 
