@@ -102,7 +102,16 @@ function earliestOf(found: readonly Found<number>[]): Found<number> {
 export function cameOut(said: Said): Found<number | 'unknown'> {
   const corrected = afterCorrection(said.plain, said.words);
   const meant = corrected && !corrected.soft ? plainCameOut(part(said, corrected.after)) : null;
-  return meant && 'value' in meant && meant.value !== 'unknown' ? meant : plainCameOut(said);
+  const found = meant && 'value' in meant && meant.value !== 'unknown' ? meant : plainCameOut(said);
+  return mayBeMinutes(said, found) ? { unclear: 'unsure' } : found;
+}
+
+/** Before this, "about 5" is more likely five minutes than five o'clock (common practice, no source). */
+const likelyHourMs = 6 * unitMs.hour;
+
+function mayBeMinutes({ plain, open, words }: Said, found: Found<number | 'unknown'>): boolean {
+  const at = found && 'value' in found && typeof found.value === 'number' ? found.value : open.nowMs;
+  return open.nowMs - at > likelyHourMs && words.clock.hourOrMinutes.test(plain.replace(/[.!?,]+$/, ''));
 }
 
 /** A time it was only found out is not known. */

@@ -32,12 +32,19 @@ export function namedIn(
   const itIs = bareNameAnswers ? `(?:${words.itIs} )?` : `${words.itIs} `;
   const instead = new RegExp(`(?:(?:${words.no})[,.!]? +)?(?:${words.takeBack}[,.!]? +)*${itIs}${name}`, 'gu');
   const takesBack = new RegExp(`^(?:(?:${words.no})|(?:${words.takeBack}))`, 'u');
-  const affirmed = text.replace(denied, ' ');
+  const kept = text.replace(denied, ' ');
+  const affirmed = kept.replace(relativeOf(name, words), ' ');
   const corrections = [...affirmed.matchAll(instead)].filter(([said]) => takesBack.test(said));
-  const corrects = affirmed !== text || corrections.length > 0;
+  const corrects = kept !== text || corrections.length > 0;
   const children = forms.flatMap((form, place) => (isNamed(affirmed, form) ? [place] : []));
   const rest = corrects ? corrections.reduce((kept, [said]) => kept.replace(said, ' '), affirmed) : text;
   return { children, corrects, rest: corrects ? trimmed(rest) : text };
+}
+
+/** "Leo's sister", "the cousin of Wren": another child; one who says so of himself is only the caller. */
+function relativeOf(name: string, { relative, caller }: Lexicon['children']): RegExp {
+  const before = `(?<!(?:${caller}) )(?:${relative.before}) ${name}`;
+  return new RegExp(`\\b${before}|(?<!(?:${caller}) )${name} (?:${relative.after})`, 'gu');
 }
 
 function isNamed(text: string, form: string): boolean {

@@ -110,8 +110,23 @@ function isoDate(day: DateTime): string {
   return day.toFormat('yyyy-MM-dd');
 }
 
-function settle(found: readonly Placing[], today: DateTime): Found<DateRange> {
-  const days = union(found.flatMap((placing) => placing.days));
+function isWholeYear({ earliest, latest }: Days): boolean {
+  return earliest !== null && earliest.ordinal === 1 && latest.equals(earliest.endOf('year').startOf('day'));
+}
+
+/** "It's 2026. October 2026" says one date twice, the second time more exactly. */
+function exactest(all: readonly Days[]): Days[] {
+  const isWithin = (one: Days, year: Days) =>
+    one !== year &&
+    one.earliest !== null &&
+    one.earliest.year === year.latest.year &&
+    one.latest.year === year.latest.year;
+  return all.filter((days) => !isWholeYear(days) || !all.some((other) => isWithin(other, days)));
+}
+
+function settle(found: readonly Placing[], today: DateTime, hedged: boolean): Found<DateRange> {
+  const all = found.flatMap((placing) => placing.days);
+  const days = union(hedged ? all : exactest(all));
   if (found.some((placing) => placing.future)) return { unclear: 'future' };
   if (!days) return null;
   if (days.latest < today.minus({ years: mostYears })) return { unclear: 'impossible' };
@@ -119,13 +134,17 @@ function settle(found: readonly Placing[], today: DateTime): Found<DateRange> {
   return { value: { earliest: days.earliest && isoDate(days.earliest), latest: isoDate(latest) } };
 }
 
+function isHedged({ plain, words }: Said): boolean {
+  return words.times.roughAnywhere.test(plain) || plain.search(words.yesNo.unsure) !== -1;
+}
+
 /** The answer to "when was the first tube placed?". */
 export function firstPlaced(said: Said): Found<DateRange | 'unknown'> {
   const { calendar, times } = said.words;
   const today = localToday(said.open);
   const corrected = afterCorrection(said.plain, said.words);
-  const meant = corrected && settle(placings(part(said, corrected.after), today, true), today);
-  const found = meant ?? settle(placings(said, today, true), today);
+  const meant = corrected && settle(placings(part(said, corrected.after), today, true), today, isHedged(said));
+  const found = meant ?? settle(placings(said, today, true), today, isHedged(said));
   if (found) return found;
   if (calendar.yearsAgo.test(said.plain))
     return { value: { earliest: null, latest: isoDate(today.minus({ years: 1 })) } };
@@ -139,6 +158,6 @@ export function firstPlacedTold(said: Said): DateRange | null {
   const about = said.open.asking === 'confirm' && said.words.times.aboutPlacing.test(said.plain);
   // "No, they put in a GJ in January" says when the kind changed.
   const asked = about && tubeKindTold(said) === null;
-  const found = settle(placings(said, today, asked), today);
+  const found = settle(placings(said, today, asked), today, isHedged(said));
   return found && 'value' in found ? found.value : null;
 }

@@ -5,7 +5,7 @@ import { type Firmness, roughShare, spansIn } from './durations.ts';
 import { type Found, part, type Said } from './said.ts';
 import type { SignsHeard } from './signs.ts';
 import { wordsOf } from './spell.ts';
-import { yesNo, yesNoUnknown } from './yesNo.ts';
+import { withoutCorrection, yesNo, yesNoUnknown } from './yesNo.ts';
 
 /** The emergency kit at hand, and someone there who was shown how. Only words that say so are "not shown". */
 export function kit(said: Said): Found<KitAnswer> {
@@ -125,9 +125,11 @@ export function unwell(said: Said, heard: SignsHeard): Found<YesNo> {
   }
   const rest = part(said, heard.rest);
   // "She's asleep, should I wake her?" asks; only a plain yes or no beside a question answers.
-  if (said.plain.endsWith('?') && yesNo(rest, { strictNo: true }) === null) return { unclear: 'unreadable' };
-  const found = yesNo(rest, words.unwell);
+  const asks = said.plain.endsWith('?') || words.asksToo.test(said.plain);
+  if (asks && yesNo(rest, { strictNo: true }) === null) return { unclear: 'unreadable' };
   const denies = heard.denied.length > 0;
+  // "I read that wrong, no pain": beside signs denied, words of correction answer nothing.
+  const found = yesNo(denies ? part(rest, withoutCorrection(rest)) : rest, words.unwell);
   if (denies && found && 'value' in found && found.value === 'yes') return { unclear: 'two-answers' };
   if (found || said.plain.length > mostDenialLength) return found;
   return denies && heard.sure.length + heard.near.length === 0 ? { value: 'no' } : null;

@@ -73,12 +73,23 @@ function correctsAnother(said: Said, answer: Event, beside: HeardBeside): boolea
 /** Questions whose readers look at the signs denied themselves. */
 const readsDenials: ReadonlySet<QuestionKey> = new Set<QuestionKey>(['unwell', 'after-in', 'first-feed', 'next-day']);
 
+/** Questions that the kit or the strips are the matter of. */
+const ofSupplies: ReadonlySet<QuestionKey> = new Set<QuestionKey>(['kit', 'strips', 'confirm']);
+
+/** "Yes, but I don't have the kit": what is said of the kit answers no other question. */
+function ownMatter(said: Said, asking: QuestionKey): Said {
+  if (ofSupplies.has(asking)) return said;
+  const { noKit, noStrips } = said.words.told;
+  const own = said.clauses.filter((clause) => !noKit.test(clause) && !noStrips.test(clause));
+  return own.length === 0 || own.length === said.clauses.length ? said : part(said, own.join('. '));
+}
+
 function answerEvent(said: Said, signs: SignsHeard, heard: HeardBeside): Event | null {
   const { asking } = said.open;
   if (asking === null) return null;
   const beside = { ...heard, told: besideAnswer(heard.told, asking) };
   if (isQuestion(said)) return { ...beside, type: 'unclear', why: 'unreadable' };
-  const readFrom = readsDenials.has(asking) ? said : part(said, signs.rest);
+  const readFrom = readsDenials.has(asking) ? said : ownMatter(part(said, signs.rest), asking);
   const answer = readers[asking](readFrom, signs, beside);
   if (answer && correctsAnother(said, answer, beside))
     return correctionEvent(said, beside) ?? { ...beside, type: 'told' };

@@ -35,7 +35,9 @@ function sentencesOf(plain: string, words: Words): { text: string; asks: boolean
 
 /** Statements inside a sentence: "but", "and she" and a comma begin a new one, except inside a list that ends with "or". */
 function statementsOf(sentence: string, words: Words): string[] {
-  const marked = words.listed.test(sentence) ? sentence : sentence.replace(/,(?!\d)/g, ' | ');
+  // "Bleeding/fever" is a list too.
+  const spoken = sentence.replace(/(?<=[a-z])\/(?=[a-z])/g, words.or);
+  const marked = words.listed.test(spoken) ? spoken : spoken.replace(/,(?!\d)/g, ' | ');
   return marked
     .replace(/,(?!\d)/g, ' ')
     .split(words.statementEnd)
@@ -50,12 +52,19 @@ interface Hit {
   readonly near: boolean;
 }
 
+/** "Not much blood" is some blood: what is denied is how much. */
+function isSomeOf(statement: string, { at, end }: Hit, negator: RegExpExecArray | undefined, words: Words): boolean {
+  const from = negator === undefined ? at : negator.index + negator[0].length;
+  return words.muchOf.test(statement.slice(from, end)) || words.muchAfter.test(statement.slice(end));
+}
+
 /** Whether a negation before a sign reaches it. One without "or" reaches only the first sign after it. */
-function isDenied(statement: string, { at, end }: Hit, otherSigns: readonly Hit[], words: Words): boolean {
-  if (words.deniedAfter.test(statement.slice(end))) return true;
+function denial(statement: string, hit: Hit, otherSigns: readonly Hit[], words: Words): 'denied' | 'some' | null {
+  const { at, end } = hit;
+  if (words.deniedAfter.test(statement.slice(end))) return 'denied';
   // Looked for in the whole statement: what follows a negation can belong to the sign.
   const negator = [...statement.matchAll(words.negator)].findLast(({ 0: word, index }) => index + word.length <= at);
-  if (!negator) return false;
+  if (!negator) return null;
   const from = negator.index + negator[0].length;
   const between = otherSigns
     .filter((other) => other.at >= from && other.end <= at)
@@ -67,7 +76,8 @@ function isDenied(statement: string, { at, end }: Hit, otherSigns: readonly Hit[
   const listed = between.trim() !== statement.slice(from, at).trim();
   // Word by word: one pattern over all of them could read a run of words in more ways than it can try.
   const isReached = between.split(' ').every((word) => word === '' || words.reach.test(word));
-  return isReached && (!listed || words.listed.test(statement.slice(from)));
+  if (!isReached || (listed && !words.listed.test(statement.slice(from)))) return null;
+  return isSomeOf(statement, hit, negator, words) ? 'some' : 'denied';
 }
 
 function isDoubted(statement: string, sentence: string, asks: boolean, words: Words): boolean {
@@ -112,9 +122,10 @@ function isFeared(statement: string, { at, end }: Hit, words: Words): boolean {
 }
 
 function standing(hit: Hit, statement: string, doubted: boolean, hits: readonly Hit[], words: Words): Standing {
-  if (isDenied(statement, hit, hits, words)) return 'denied';
+  const denied = denial(statement, hit, hits, words);
+  if (denied === 'denied') return 'denied';
   if (hit.sign === 'breathing') return isFeared(statement, hit, words) ? 'near' : 'sure';
-  if (hit.near || doubted) return 'near';
+  if (hit.near || doubted || denied === 'some') return 'near';
   return words.small.test(statement.slice(0, hit.end + 16)) ? 'near' : 'sure';
 }
 

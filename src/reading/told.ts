@@ -38,8 +38,10 @@ function latexAllergy({ plain, words: { told } }: Said): boolean {
   return told.latexAllergy.test(plain) && !told.noLatexAllergy.test(plain);
 }
 
-function kitTold({ plain, clauses, words: { told } }: Said): 'yes' | 'no' | null {
+/** A kit that nobody knows how to use is asked about. */
+function kitTold({ plain, clauses, words: { told, answers } }: Said): 'yes' | 'no' | null {
   if (told.noKit.test(plain)) return 'no';
+  if (answers.notShown.test(plain) || answers.otherShown.test(plain)) return null;
   return clauses.some((clause) => told.haveKit.test(clause)) ? 'yes' : null;
 }
 

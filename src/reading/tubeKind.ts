@@ -1,5 +1,5 @@
 /** Reads which kind of tube came out, by its name or by its looks. A hedged kind is an unknown one. */
-import type { TubeKind } from '#machines/facts.ts';
+import type { QuestionKey, TubeKind } from '#machines/facts.ts';
 import { type Lexicon, onceEach } from './lexicon.ts';
 import type { Found, Said } from './said.ts';
 import { afterCorrection } from './yesNo.ts';
@@ -91,6 +91,9 @@ export function tubeKind({ plain, open, words }: Said): Found<TubeKind> {
   return looks && words.tube.yesOrNo.test(plain) ? { unclear: 'unreadable' } : null;
 }
 
+/** Questions about what comes out of the tube, or goes in. */
+const asksOfFlow: ReadonlySet<QuestionKey> = new Set<QuestionKey>(['contents', 'first-feed', 'fed-lately']);
+
 /** A kind told beside something else: named firmly, and only one. */
 export function tubeKindTold({ plain, open, words }: Said): TubeKind | null {
   const { firmly } = patterns(words);
@@ -99,8 +102,9 @@ export function tubeKindTold({ plain, open, words }: Said): TubeKind | null {
   const corrected = afterCorrection(plain, words);
   const after = corrected && settle(kindsNamed(corrected.after, firmly, words));
   const found = after ?? settle(kindsNamed(sinceChange(plain, words), firmly, words));
-  // What came out "a little" while the contents are asked for is they.
-  if (open.asking === 'contents' && found && 'value' in found && found.value === 'half-out') return null;
+  // What came out "a little", or went in by half, is then what is asked for.
+  if (open.asking !== null && asksOfFlow.has(open.asking) && found && 'value' in found && found.value === 'half-out')
+    return null;
   if (!found || !('value' in found)) return null;
   return words.tube.unsure.test(plain) && found.value !== 'half-out' ? null : found.value;
 }

@@ -7,10 +7,12 @@ const thing =
   '(?:it|them|one|some|1|2|both|(?:the |a |an |our |my |her |his |some |ph )*(?:emergency |ph |test |backup |spare |extra |temporary |replacement )?(?:kit|strips?|paper|tube|foley|bag)s?)';
 
 export const kit: Statements = {
+  // Latex in it may be what the child cannot have.
+  unless: /\blatex in (?:it|there|them)\b|\b(?:its|it is|tube is|theyre|made of) latex\b/,
   neutral:
-    /\b(?:never|not|havent|hasnt|didnt) (?:ever )?(?:done|used|use|tried|had to|needed|opened|need|expired?)(?: (?:it|this|that|one|them|to))*\b|\bnot expired\b/g,
+    /\b(?:never|not|havent|hasnt|didnt) (?:(?:ever|actually|really) )?(?:done|used|use|tried|had to|needed|opened|need|expired?)(?: (?:it|this|that|one|them|to))*\b|\bnot expired\b|\b(?:no|without|dont have (?:any )?) ?(?:jelly|gel|lube|lubricant|gloves|tape|gauze|syringe)\b/g,
   yes: new RegExp(
-    `^${have} ${thing}(?: (?:with|in|from|ready|and|of|on|the|me|us|hand|bag|a|spare|tube|it|home|hospital|right|here|diaper|car|my|our|her|his|room|drawer|closet|backpack|purse|next|to))*$|^(?:kit|got kit|have kit|(?:kit|its|kits|it is) (?:is )?in (?:my|our) hands?|kit present|its (?:right )?here|(?:its|it is|kit is) (?:right )?in (?:the|my|our|her|his|a) (?:\\w+ )?(?:bag|backpack|drawer|closet|cupboard|cabinet)|sure do|kit ready|kit is (?:here|ready|right here))$|^(?:i |we )?(?:was|were|been|have been|got) (?:shown|taught|trained).*$|^(?:the |a )?(?:nurse|hospital|they|doctor) (?:showed|taught|trained) (?:me|us).*$|^i know how.*$`,
+    `^${have} ${thing}(?: (?:with|in|from|ready|and|of|on|the|me|us|hand|bag|a|spare|tube|it|home|hospital|right|here|diaper|car|my|our|her|his|room|drawer|closet|backpack|purse|next|to))*$|^(?:kit|got kit|have kit|(?:kit|its|kits|it is) (?:is )?in (?:my|our) hands?|kit present|its (?:right )?here|(?:its|it is|kit is) (?:right )?in (?:the|my|our|her|his|a) (?:\\w+ )?(?:bag|backpack|drawer|closet|cupboard|cabinet)|sure do|kit ready|kit (?:is )?at (?:the |her |his )?bedside|trained|kit is (?:here|ready|right here))$|^(?:i |we )?(?:was|were|been|have been|got) (?:shown|taught|trained).*$|^(?:the |a )?(?:nurse|hospital|they|doctor) (?:showed|taught|trained) (?:me|us).*$|^i know how.*$`,
   ),
   no: /\b(?:(?:cant|couldnt) find|lost|left (?:it |the kit )?(?:at|in)|ran out|out of (?:them|strips)|no kit|no strips|all out|used (?:it|them) (?:all|up|last time|already))\b/,
 };
@@ -34,6 +36,7 @@ export const strips: Statements = {
   no: /\b(?:(?:cant|couldnt) find|lost|left (?:it|them) (?:at|in)|(?:^|i |we |got )left (?:at|in)|ran out|all gone|out of (?:them|strips|date|it|those)|(?:got|are|were|is) (?:wet|damp|soaked|ruined)|(?:finished|used) (?:them|it|the last|all)|fresh out|no strips|all out|used (?:it|them) (?:all|up)|(?<!not |nt )expired)\b/,
 };
 export const contents: Statements = {
+  neutral: /\b(?:not|havent|isnt) (?:\w+ )?(?:done|finished|ready)(?: yet)?\b/g,
   yes: /^(?:(?:i |we )?(?:just |did )?(?:got|get|see|have|pulled|drew|there is|theres|had)(?: \w+){0,3} (?:some|stuff|milk|fluid|formula|liquid|contents|back|juice|milky|it|cloudy|yellow|clear|white|tan|little|drops?|ml|mls|cc|stomach|\d+(?:\.\d+)? ?(?:ml|mls|cc))\b.*|(?:(?:a )?(?:little|few|tiny|small)(?: bit| amount)?(?: of)? )?(?:some|milky|milk|fluid|formula|liquid|stuff|cloudy|curdled|curds|yellow|yellowish|clear|white|tan|contents|stomach contents|drops?|juice|\d+(?:\.\d+)? ?(?:ml|mls|cc))(?: \w+){0,8}|(?:stuff|milk|something|fluid|formula|liquid|some|contents)(?: \w+){0,3} (?:came|comes|coming|in the syringe)\b.*|it (?:did|came|worked)(?: \w+){0,3}|(?:its|it is) coming(?: (?:up|back|in|out|now|slowly))*|(?:a )?(?:little|tiny)? ?(?:bit|some)(?: (?:just|finally))? (?:came|comes|is coming)(?: \w+){0,3}|success|a (?:little|bit|few drops|tiny bit))$/,
   no: /\b(?:^air$|^(?:0|zero)(?: ?mls?)?$|(?:just |only )?(?:sucking|pulling|getting) air|only air|just air|air only|air(?: and)? nothing|nothing|bubbles only|just bubbles|only bubbles|dry|empty|no luck|(?:wont|cant|couldnt|doesnt|didnt) (?:\w+ )?(?:come|draw|pull|get|work))\b/,
   // What went in and comes back again is not the stomach's.
@@ -54,7 +57,7 @@ export const secured: Statements = {
   no: /\b(?:(?:not|isnt|wasnt|un)(?: \w+)? ?(?:filled|taped|snug|secured|full)|no tape|(?:ran )?out of tape|tape (?:keeps|wont|is not|isnt|came)|loose|falling|slipping|slides|sliding|moves|moving|still (?:working|trying|doing|filling)|not done|half done|almost|nearly)\b/,
 };
 export const firstFeed: Statements = {
-  yes: /^(?:(?:it |feed |that |she |he |first feed |the first feed |the feed |everything |all )*(?:went|did|is|was|has been|tolerated|doing|going|are)?(?: \w+){0,2} ?(?:good|great|fine|well|ok|okay|perfect|perfectly|smooth|smoothly|it)|all good|so far so good|(?:\w+ )?no (?:problems?|issues?|trouble|complaints?|leaks?|leaking|pain)(?: (?:at all|thanks|thank you|no \w+|so far|happy \w+))*|tolerated (?:it )?(?:well|fine)?|(?:it )?all went (?:down|in)(?: (?:fine|well|slow|slowly))*|(?:(?:all good|yes|good) )?(?:she|he|it|baby) (?:took|drank|kept|finished) (?:it|everything|the whole (?:thing|bottle|feed)|all of it)(?: all| down| fine| well)*|(?:it )?(?:went|did|was) (?:\w+ )?(?:good|great|fine|well|ok|perfect)|(?:really|very|pretty) (?:good|well))$/,
+  yes: /^(?:(?:completed|finished|done|complete)(?: \w+){0,6}|smooth(?:ly)?(?: af| as \w+)?|(?:it )?(?:went|going) down (?:slow|slowly|fine|well|ok|easy|nice\w*)|(?:it |feed |that |she |he |first feed |the first feed |the feed |everything |all )*(?:went|did|is|was|has been|tolerated|doing|going|are)?(?: \w+){0,2} ?(?:good|great|fine|well|ok|okay|perfect|perfectly|smooth|smoothly|it)|all good|so far so good|(?:\w+ )?no (?:problems?|issues?|trouble|complaints?|leaks?|leaking|pain)(?: (?:at all|thanks|thank you|no \w+|so far|happy \w+))*|tolerated (?:it )?(?:well|fine)?|(?:it )?all went (?:down|in)(?: (?:fine|well|slow|slowly))*|(?:(?:all good|yes|good) )?(?:she|he|it|baby) (?:took|drank|kept|finished) (?:it|everything|the whole (?:thing|bottle|feed)|all of it)(?: all| down| fine| well)*|(?:it )?(?:went|did|was) (?:\w+ )?(?:good|great|fine|well|ok|perfect)|(?:really|very|pretty) (?:good|well))$/,
   neutral: /\bno (?:cry|crying|fussing|fuss|tears|gagging)\b/g,
   no: /\b(?:not yet|havent|didnt feed|bad|badly|poorly|terrible|awful|wont|stopped|had to stop)\b/,
 };
@@ -63,15 +66,17 @@ export const nextDay: Statements = {
   no: /\b(?:bad|worse|sick|unwell|poorly|rough|(?:not|isnt) (?:\w+ )?(?:good|great|fine|well|ok|okay|right|herself|himself))\b/,
 };
 export const arrived: Statements = {
-  yes: /^(?:(?:we |im |were |are |i am |just |yes )*(?:here|inside(?: now)?|walked in|parked and inside|arrived at (?:the )?(?:hospital|er|ed)(?: \d+)?|got (?:here|there)(?: \w+){0,4}|got to (?:the )?(?:hospital|er|ed|emergency\w*)(?: \w+){0,3}|reached|here now|there now|(?:here|there) already|arrived|made it|there|checked in|at (?:the )?(?:hospital|er|ed|emergency|a and e|casualty)(?: \w+){0,3}|reached (?:the )?(?:hospital|er)(?: \w+)?|(?:been )?seen by (?:the )?(?:triage|doctor|nurse)|in the (?:er|ed|waiting room|emergency \w+)|with (?:the|a) (?:doctor|nurse)|waiting room|in triage|triaged|got (?:here|there)|admitted|in a room|being seen)|they (?:are )?(?:seeing|looking at|have|took|brought|let|called) (?:her|him|us)(?: (?:in|back|through|now|already))*)$/,
+  neutral:
+    /\b(?:nobody|noones?|no one|nobodys|they havent|havent|hasnt|not) (?:has |have |even |been |yet )*(?:seen|called|looked|come|checked|triaged|helped)(?: (?:us|her|him|at her|at him|yet))*\b/g,
+  yes: /^(?:(?:we |im |were |are |i am |just |yes )*(?:here|inside(?: now)?|walked in|parked and inside|arrived at (?:the )?(?:hospital|er|ed)(?: \d+)?|got (?:here|there)(?: \w+){0,4}|got to (?:the )?(?:hospital|er|ed|emergency\w*)(?: \w+){0,3}|reached|here now|there now|(?:here|there) already|arrived(?: at)?(?: \d{1,2}(?::?\d\d)?(?: ?[ap]m)?)?|made it|there|checked in(?: \w+){0,4}|at (?:the )?(?:hospital|er|ed|emergency|a and e|casualty)(?: \w+){0,3}|reached (?:the )?(?:hospital|er)(?: \w+)?|(?:been )?seen by (?:the )?(?:triage|doctor|nurse)|in the (?:er|ed|waiting (?:room|area)|emergency \w+)(?: \w+){0,3}|been (?:here|in here|waiting here|sat here)(?: \w+){0,4}|waiting to be seen|with (?:the|a) (?:doctor|nurse)|waiting room|in triage|triaged|got (?:here|there)|admitted|in a room|being seen)|they (?:are )?(?:seeing|looking at|have|took|brought|let|called) (?:her|him|us)(?: (?:in|back|through|now|already))*)$/,
   no: /\b(?:on (?:our|my|the) way|omw|nearly|min(?:ute)?s? away|eta|pulling in|waiting (?:for|on) (?:the |an |a |my |her |his |our )?(?:ambulance|taxi|ride|cab|bus|sitter|babysitter|mom|mum|mother|dad|father|wife|husband|sister|brother|neighbou?r|friend|grandma|grandpa)|(?:we are|were|im|i am) coming|(?:\d+|a few|couple) more (?:min\w*|hours?)|getting in|no ride|stayed? (?:at )?home|staying|turned back|almost|driving|in the car|not going|stuck|traffic|leaving|still (?:at )?home|soon|minutes? away|en route|parking|about to)\b/,
 };
 export const clinic: Statements = {
   yes: /^(?:(?:i |we |ive |weve |my (?:wife|husband|partner|mom|mum|mother|dad|father) |just |have |already )*(?:called|rang|phoned|been in touch|got hold|got through|reached|spoke|talked|left (?:a )?(?:message|voicemail)|booked|scheduled|made|got|emailed|messaged|contacted|did)(?: \w+){0,8}|(?:its |all )?(?:booked|scheduled|done|set|arranged|sorted)|appointment (?:is )?(?:\w+ ?){1,4}|(?:i |we |weve |ive )?(?:have|got) an (?:appointment|appt)(?: \w+){0,4}|they (?:said|told us|told me) (?:to )?come(?: \w+){0,3}|they (?:called|rang|phoned) (?:me|us)(?: back)?|(?:i |we )?call (?:them )?already)$/,
-  no: /\b(?:not yet|tomorrow|later|forgot|calling (?:now|them)|(?:will|ill|gonna|going to) (?:\w+ )?(?:call|ring|phone|do)|about to|going to call|no answer|closed|havent|on hold|monday i will|busy)\b/,
+  no: /\b(?:not yet|tomorrow|later|forgot|calling (?:now|them)|(?:will|ill|gonna|going to) (?:\w+ )?(?:call|ring|phone|do)|about to|going to call|no answer|(?:just|keeps?|only) ring(?:s|ing)|rang out|slipped my mind|closed|havent|on hold|monday i will|busy)\b/,
 };
 export const notYet =
-  /\bnot yet\b|\b(?:havent|hasnt|have not|has not|didnt|did not) (?:\w+ )?(?:fed|feed|started|eaten|given|had|tried|seen)\b|\b(?:still )?(?:asleep|sleeping)\b/;
+  /\bnot yet\b|\b(?:is|are|shes|hes) (?:at|with) (?:her|his|the) (?:dad|mom|mum|father|mother|grandma|school|nana|papa)s?\b|\b(?:havent|hasnt|have not|has not|didnt|did not) (?:\w+ )?(?:fed|feed|started|eaten|given|had|tried|seen)\b|(?<!\b(?:fine|well|good|great|ok|okay|perfect|down)\b.{0,30})\b(?:still )?(?:asleep|sleeping)\b/;
 export const notAll = /\b(?:except|all but|apart from|aside from|other than|everything but|just not|but not)\b/;
 export const someTimeAgo =
   /\b(?:before bed|at bed ?time|at (?:dinner|lunch|supper|breakfast)|for (?:dinner|lunch|supper)|last night|yesterday|this (?:afternoon|evening|morning))\b/;
@@ -93,6 +98,9 @@ export const unwell: Statements = {
 };
 export const notWell =
   /\b(?:(?:not|isnt|doesnt (?:look|seem|feel)|dont look|not (?:doing|feeling|looking|acting|breathing)) (?:\w+ )?(?:ok|okay|good|well|fine|right(?! now)|normal|great|alright)|(?:really|very|so) (?:bad|sick|ill|unwell)|unwell|worse|getting worse|(?:she|he|shes|hes|baby) (?:is )?(?:dying|in trouble)|emergency|in distress|(?:its|looks|shes|hes) (?:really )?bad)\b/;
+/** A question of theirs after a statement, with or without its mark. */
+export const asksToo =
+  /\b(?:do|should|can|shall|must|could|may) (?:i|we) (?:have to |need to |still )?(?:wake|feed|let|leave|call|take|move|give|wait|go|stop|start)\b|\bis (?:that|this|it) (?:ok|okay|normal|bad|alright)\b/;
 /** Words of trouble taken back. */
 export const notSoBad = /\b(?:isnt|not|no) (?:an? )?(?:emergency|worse|unwell|bad|in distress|in trouble)\b/g;
 export const fedLately: Statements = {
@@ -100,7 +108,8 @@ export const fedLately: Statements = {
   no: /\b(?:nothing|hours ago|not since|since (?:last night|yesterday|dinner|bedtime|lunch|breakfast)|last night|yesterday|not (?:in|for|within))\b/,
 };
 /** What is given on other days, or is due, tells nothing of the last hour. */
-export const notGiven = /\b(?:usually|normally|typically|is due|are due|due at)\b/;
+export const notGiven =
+  /\b(?:usually|normally|typically|is due|are due|due at)\b|\b(?:nurse|sitter|babysitter|nanny|carer|aide|grandma|mom|mum|dad|she|he|they) (?:was|were|is|left|went) (?:here|home|there|on shift|on duty|at work|off)\b/;
 /** A no that opens the text. */
 export const startsNo = /^(?:no|nope)\b/;
 export const airFirst = /\b(?:air|first|at first)\b/;

@@ -16,12 +16,12 @@ function halfOf(match: RegExpMatchArray, from: number): string | undefined {
 
 /** Longest forms first; what one has read the next no longer sees. */
 export const clockForms: readonly ClockForm[] = [
-  { pattern: /\b(?:midnight|12 ?midnight)\b/g, read: () => ({ hour: 0, minute: 0 }) },
+  { pattern: /\b(?:12 ?)?mid ?nig?h?te?\b/g, read: () => ({ hour: 0, minute: 0 }) },
   { pattern: /\b(?:noon|midday|12 ?noon)\b/g, read: () => ({ hour: 12, minute: 0, half: 'p' }) },
   {
     // "Ten forty five".
     pattern: new RegExp(
-      `^(?:(?:its|it was|at|around|about|bout|like|maybe|probably|say|i think) )*(\\d{1,2}) ([0-5]\\d)(?! ?(?:[-/.:\\d]|min|hour|hr|sec|day|week|wk|month|mo\\b|kg|lb))${half}`,
+      `(?:^|\\b(?=(?:so|maybe|around|about|like|at) (?:maybe |about |around |like )?\\d))(?:(?:its|it was|at|around|about|bout|like|maybe|probably|say|i think|so) )*(\\d{1,2}) ([0-5]\\d)(?! ?(?:[-/.:\\d]|min|hour|hr|sec|day|week|wk|month|mo\\b|kg|lb))${half}`,
       'g',
     ),
     read: (m) => ({ hour: Number(m[1]), minute: Number(m[2]), half: halfOf(['', m[1] ?? '', ...m.slice(3)], 2) }),
@@ -84,7 +84,8 @@ export const clockForms: readonly ClockForm[] = [
     read: (m) => ({ hour: Number(m[1]), minute: Number(m[2]) }),
   },
   {
-    pattern: /\b(?:at|around|about|by|since|till|until|said) ?([01]?\d|2[0-3])([0-5]\d)\b(?! ?(?:g|grams?|ml))/g,
+    pattern:
+      /\b(?:at|around|about|approx\w*|circa|by|since|till|until|said) ?([01]?\d|2[0-3])([0-5]\d)\b(?! ?(?:g|grams?|ml))/g,
     read: (m) => ({ hour: Number(m[1]), minute: Number(m[2]) }),
   },
   {
@@ -113,6 +114,8 @@ export const justNowFirm =
   /\b(?:just (?:now|happened|came|fell|popped|pulled|this (?:minute|second))|(?:a )?(?:few )?(?:seconds?|moments?|sec) ago|this (?:very )?(?:minute|second|moment))\b/;
 export const justNow =
   /\b(?:just (?:now|happened|came|fell|popped|pulled|this (?:minute|second))|(?:out|happened|off) (?:right |just )?now|(?:a )?(?:few )?(?:seconds?|moments?|sec) ago|this (?:very )?(?:minute|second|moment)|minutes ago)\b|^(?:(?:right|just|like|literally|only|ok|um|well) )*now(?: now)?$/;
+/** Minutes as likely as an hour, where that hour is long past. */
+export const hourOrMinutes = /^(?:about|bout) \d{1,2}$/;
 /** "Before midnight" has no earlier end. */
 export const beforeTime =
   /\b(?:before|sometime before|earlier than)(?: like| about| around)? (?:midnight|noon|\d{1,2}(?!\d| ?(?:m|hour|hr|sec|day)))/;

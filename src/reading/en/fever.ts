@@ -4,4 +4,4 @@ export const named = /\b(?:temps?|temperature|t|fever|thermometer|degrees?|hot|w
 export const withUnit =
   /\b(\d{2,3}(?:\.\d+)?) ?(?:degrees?|deg|f|c|fahrenheit|celsius|fever|temp|under (?:the |her |his )?(?:arm|tongue)|rectal\w*|axillary|oral\w*|in (?:the |her |his )?(?:ear|bum|bottom))\b/g;
 export const bare =
-  /^(?:(?:its|it is|yes|no|but|now|she is|shes|hes|at|around|about|reading|got|she has|running) )*(10[0-7](?:\.\d)?|9[89]\.\d|3[789]\.\d|4[01]\.\d)\b(?! ?(?:kg|kilos?|lbs?|pounds?|ml|cm|g|fr|%))/g;
+  /(?:^|[,;] ?|\b(?:woke(?: up)? with|woke at|up with|got|at|has|was|reads|says) )(?:(?:its|it is|yes|no|but|now|she is|shes|hes|at|around|about|reading|got|she has|running) )*(10[0-7](?:\.\d)?|9[89]\.\d|3[789]\.\d|4[01]\.\d)\b(?! ?(?:kg|kilos?|lbs?|pounds?|ml|cm|g|fr|%))/g;

@@ -4,6 +4,11 @@ import type { TimeUnit } from '../durations.ts';
 
 /** Apostrophes are gone already; these make "is not", "cannot" and "it is" one word each. */
 export const contractions: readonly (readonly [RegExp, string])[] = [
+  [/\bc\/o\b/g, 'complaints of'],
+  [
+    /\b(she|he|it|baby) (?:no|not) (?=(?:breathe?|wake|move|eat|open|respond|react|look|stop|cry|drink|go|come)\b)/g,
+    '$1 doesnt ',
+  ],
   [/\bcan ?not\b/g, 'cant'],
   [/\bwill not\b/g, 'wont'],
   [/\b(is|are|was|were|do|does|did|has|have|had|would|could|should) not\b/g, '$1nt'],

@@ -93,7 +93,7 @@ export const rewrites: readonly Rewrite[] = [
   [/\b(\d{1,2}) ?h ?(\d{1,2})\b/g, '$1 hours $2 min'],
   [/\b(\d{1,2}) ?h(?= ago|$|[,.])/g, '$1 hours'],
   [/\b(\d{1,3}) ?m(?= ago)/g, '$1 min'],
-  [new RegExp(`(\\d+) (${countedUnits}) and a half\\b`, 'g'), '$1.5 $2'],
+  [new RegExp(`(\\d+) (${countedUnits}) (?:and|n) (?:a )?half\\b`, 'g'), '$1.5 $2'],
   [/\b1 hundred(?: and)? (\d{1,2}|one)\b/g, (_, rest) => String(101 + (rest === 'one' ? 0 : Number(rest) - 1))],
   [/\b1 hundred\b/g, '100'],
   [/(\d) (?:point|dot) one\b/g, '$1.1'],

@@ -6,7 +6,7 @@ const doing = '(?:practi[cs](?:e|ing)|rehears(?:e|ing|al)|(?:practi[cs]e|dry|tri
 const supposed =
   '(?:(?: (?:for|when|in case|if|what to do|what we do|how to act|how it works))+(?: (?:the|her|his|my|our|a|kids|childs|daughters|sons)){0,2}(?: (?:g|gj|feeding))?(?: (?:tube|gtube|button))(?: (?:ever|should|would|were to))?(?: (?:comes?|falls?|pops?|gets? pulled) out)?)?';
 const when =
-  '(?: (?:please|pls|now|tonight|today|again|it|this|with you|with this|with the line|on here|thanks|thank you))*';
+  '(?: (?:please|pls|now|tonight|today|again|it|this|with you|with this|with the line|on here|thanks|thank you|with (?:the|my|our|her|his)(?: new)? (?:nanny|sitter|babysitter|carer|nurse|mom|mum|dad|husband|wife|partner|mother|father|family|grandma|sister)|(?:its |this is )?not real|nothing (?:has )?(?:happened|came out)))*';
 
 /** The wish, as the whole text. */
 export const wish = new RegExp(

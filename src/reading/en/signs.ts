@@ -11,7 +11,7 @@ const who = '(?:she|shes|he|hes|baby|babys|they|theyre|kid|child|son|daughter|gi
 export const signWords: readonly SignWords[] = [
   {
     sign: 'breathing',
-    sure: /\b(?:(?:sats?|spo2|o2|oxygen|saturations?) (?:is |are |at |of |now |reading |down to |dropped to |only )*(?:[1-8]\d|9[01])\b|(?:trouble|difficulty|difficult|problems?|struggl\w+|hard time|issues?|distress) (?:with )?(?:her |his |to |in )?breath\w*|hard (?:for (?:her|him) )?to breathe?|no breath(?:ing|e)?(?! (?:problems?|trouble|issues?|difficult\w*|concerns?))|(?:cant|cannot|couldnt|not|isnt|wont|doesnt|barely|hardly|stopped|stops|quit) (?:able to )?(?:really )?(?:breath\w*|breething|catch (?:her|his) breath)|breath\w* (?:is |isnt |seems? |looks? |sounds? |a |bit |little |really |very |so |too |not |kind of |kinda |all |like ){0,4}(?:hard|fast|heavy|heavily|funny|weird|bad|badly|noisy|rapid|rapidly|shallow|labou?red|strange|difficult|off|wrong|quick|quickly|slow|slowly|irregular|right|rough|raspy|trouble|difficulty|problems?|worse|well|normal|normally|good)|(?:short|shortness|out) of breath|heavy breathing|fast breathing|(?:rapid|shallow|labou?red|noisy) breath\w*|resp(?:iratory)? distress|(?:not|isnt|cant|doesnt|hardly|barely|wont) (?:get|getting)(?: any| enough)? air|(?:fight\w*|gulp\w*|hungry|starved) (?:for )?air|not enough air|out of puff|panting|(?:nasal|nostril\w*) flar\w+|recessions?|tracheal tug|sucking in (?:at )?(?:the |her |his )?(?:ribs|chest|neck)|stridor|blocked airway|gasp(?:s|ing)?|gurgling|wheez\w+|grunting|chok(?:es|ed|ing)|suffocating|apnea|retractions|breath\w*|breeth\w*|breth\w*|brething|airway)\b/g,
+    sure: /\b(?:(?:whistl\w*|squeak\w*|rattl\w*|crackl\w*|crow\w*)(?: \w+)? (?:every time|each time|when|whenever|as) (?:she|he) |can (?:hardly|barely) cry\b|(?:sats?|spo2|o2|oxygen|saturations?) (?:is |are |at |of |now |reading |down to |dropped to |only )*(?:[1-8]\d|9[01])\b|(?:trouble|difficulty|difficult|problems?|struggl\w+|hard time|issues?|distress) (?:with )?(?:her |his |to |in )?breath\w*|hard (?:for (?:her|him) )?to breathe?|no breath(?:ing|e)?(?! (?:problems?|trouble|issues?|difficult\w*|concerns?))|(?:cant|cannot|couldnt|not|isnt|wont|doesnt|barely|hardly|stopped|stops|quit) (?:able to )?(?:really )?(?:breath\w*|breething|catch (?:her|his) breath)|breath\w* (?:is |isnt |seems? |looks? |sounds? |a |bit |little |really |very |so |too |not |kind of |kinda |all |like ){0,4}(?:hard|fast|heavy|heavily|funny|weird|bad|badly|noisy|rapid|rapidly|shallow|labou?red|strange|difficult|off|wrong|quick|quickly|slow|slowly|irregular|right|rough|raspy|trouble|difficulty|problems?|worse|well|normal|normally|good)|(?:short|shortness|out) of breath|heavy breathing|fast breathing|(?:rapid|shallow|labou?red|noisy) breath\w*|resp(?:iratory)? distress|(?:not|isnt|cant|doesnt|hardly|barely|wont) (?:get|getting)(?: any| enough)? air|(?:fight\w*|gulp\w*|hungry|starved) (?:for )?air|not enough air|out of puff|panting|(?:nasal|nostril\w*) flar\w+|recessions?|tracheal tug|sucking in (?:at )?(?:the |her |his )?(?:ribs|chest|neck)|stridor|blocked airway|gasp(?:s|ing)?|gurgling|wheez\w+|grunting|chok(?:es|ed|ing)|suffocating|apnea|retractions|breath\w*|breeth\w*|breth\w*|brething|airway)\b/g,
   },
   {
     sign: 'colour',
@@ -28,7 +28,7 @@ export const signWords: readonly SignWords[] = [
   },
   {
     sign: 'bleeding',
-    sure: /\b(?:(?:wont|not|doesnt|hasnt|cant (?:get it to )?) ?(?:stop(?:ped|ping)?|quit) (?:the )?bleed\w*|(?:bleed\w*|blood) (?:\w+ ){0,2}(?:wont|doesnt|hasnt|not|isnt|cant) (?:\w+ )?(?:stop|stopped|stopping)|(?:keeps?|still|constantly|actively) bleed\w*|bleed\w*|bled|hemorrhag\w*|haemorrhag\w*|gush\w*|(?:a lot|lots|alot|so much|too much|tons?|pool|puddle|full|loads|covered in|soaked (?:in|with)|pouring|spurting|squirting|heavy|losing) (?:of )?(?:the )?blood|blood (?:blood )*(?:is )?(?:everywhere|all over|pouring|gushing|spurting|squirting|soaking|keeps|dripping|running|flowing|streaming)|soak\w* (?:the |a |through |thru )?(?:\w+ ){0,2}(?:cloth|towel|gauze|shirt|rag|diaper|blanket|sheet|onesie|pad)\w* (?:with|in) blood)\b/g,
+    sure: /\b(?:(?:wont|not|doesnt|hasnt|cant (?:get it to )?) ?(?:stop(?:ped|ping)?|quit) (?:the )?bleed\w*|(?:bleed\w*|blood) (?:\w+ ){0,2}(?:wont|doesnt|hasnt|not|isnt|cant) (?:\w+ )?(?:stop|stopped|stopping)|(?:keeps?|still|constantly|actively) bleed\w*|bleed\w*|bled|hemorrhag\w*|haemorrhag\w*|gush\w*|(?:a lot|lots|alot|so much|too much|tons?|pool|puddle|full|loads|covered in|soaked (?:in|with)|pouring|spurting|squirting|heavy|losing) (?:of )?(?:the )?blood|blood (?:\w+ ){0,6}keeps coming|blood (?:is |keeps )?(?:welling|bubbling|pumping|pulsing)|blood (?:blood )*(?:is )?(?:everywhere|all over|pouring|gushing|spurting|squirting|soaking|keeps|dripping|running|flowing|streaming)|soak\w* (?:the |a |through |thru )?(?:\w+ ){0,2}(?:cloth|towel|gauze|shirt|rag|diaper|blanket|sheet|onesie|pad)\w* (?:with|in) blood)\b/g,
     near: /\b(?:ooz(?:e|es|ing)|stopped bleeding|bleeding (?:has |is |seems to (?:have )?)?(?:stop\w*|slow\w*))\b/g,
   },
   {
@@ -46,7 +46,7 @@ export const signWords: readonly SignWords[] = [
   {
     sign: 'tight-belly',
     sure: new RegExp(
-      `\\b(?:${belly}${copula} (?:(?:to |does |do )?(?:look|looks|looking|seem|seems|feel|feels) )?(?:tight(?! (?:like|as) a)|tighter|big|bigger|bloated|bloating|blown up|blowing up|blew up|ballooned|swelling|swelled|swells|growing|firm|firmer|larger|full|puffy|puffed)|(?:tight|tighter|bigger|bloated|firm) ${belly}|bloated|bloating)\\b`,
+      `\\b(?:${belly}${copula} (?:(?:to |does |do )?(?:look|looks|looking|seem|seems|feel|feels) )?(?:tight(?! (?:like|as) a)|tighter|big|bigger|bloated|bloating|blown up|blowing up|blew up|ballooned|swelling|swelled|swells|growing|firm|firmer|larger|full|puffy|puffed|doubled)|(?:tight|tighter|bigger|bloated|firm) ${belly}|bloated|bloating)\\b`,
       'g',
     ),
   },
@@ -57,8 +57,8 @@ export const signWords: readonly SignWords[] = [
   },
   {
     sign: 'vomit',
-    sure: /\b(?:(?:chuck\w*|throw\w*|bring\w*) (?:it |everything |all )*up (?:and |again|over|non|a lot|everything)|chucking up|upchuck\w*|spewing|hurling|(?:sick|heaving|spew\w*) (?:over and over|again and again|a lot|constantly|non ?stop|repeatedly|every \w+ min\w*)|(?:keeps?|kept|still|wont stop) (?:on )?(?:being sick|chucking|spewing|heaving|retching)|sick (?:\w+ ){0,4}green|green (?:\w+ ){0,3}sick|(?:brought|bringing|brings|coughed|coughing|spat|spit) (?:it |some |something |stuff )*up (?:\w+ ){0,4}(?:green\w*|bile|yellow\w*)|green (?:vomit\w*|puke\w*|throw ?up|barf\w*|stuff coming up|spit ?up|bile)|(?:vomit\w*|puk\w*|thr(?:ow|ew|owing|own) ?(?:it )?up|barf\w*|spit(?:ting)? up)(?: \w+){0,2} (?:green|bile|greenish)|(?:vomit\w*|puk\w*|thr(?:ow|ew|owing|own) up|barf\w*)(?: \w+){0,5} (?:over and over|again and again|a lot|nonstop|non stop|repeatedly|constantly|everything|twice|\d+ times|\d+x|many times|several times|all night|all day|since|couple times|few times|multiple times|again|blood)|(?:keeps?|kept|wont stop|cant stop|constantly|still|repeated(?:ly)?|been|non ?stop|continuous(?:ly)?) (?:on )?(?:vomit\w*|puk\w*|throwing up|barf\w*|getting sick)|vomiting|puking|throwing up|barfing|bilious|projectile)\b/g,
-    near: /\b(?:(?:been|being|was|is being) sick|spew(?:s|ed)?|chuck(?:s|ed) up|vomit(?:s|ed)?|puked?|threw up|throws? up|thrown up|barfed|gagg\w+|retch\w*|heav(?:es|ing)|dry heav\w+|spit(?:ting)? up|nause\w+|queasy)\b/g,
+    sure: /\b(?:(?:chuck\w*|throw\w*|bring\w*) (?:it |everything |all )*up (?:and |again|over|non|a lot|everything)|chucking up|upchuck\w*|spewing|hurling|(?:sick|heaving|spew\w*) (?:over and over|again and again|a lot|constantly|non ?stop|repeatedly|every \w+ min\w*)|(?:keeps?|kept|still|wont stop) (?:on )?(?:being sick|chucking|spewing|heaving|retching)|sick (?:\w+ ){0,4}green|green (?:\w+ ){0,3}sick|(?:brought|bringing|brings|coughed|coughing|spat|spit) (?:it |some |something |stuff )*up (?:\w+ ){0,4}(?:green\w*|bile|yellow\w*)|green (?:vomit\w*|puke\w*|throw ?up|barf\w*|stuff coming up|spit ?up|bile)|(?:vomit\w*|puk\w*|thr(?:ow|ew|owing|own) ?(?:it )?up|barf\w*|spit(?:ting)? up)(?: \w+){0,2} (?:green|bile|greenish)|(?:vomit\w*|puk\w*|thr(?:ow|ew|owing|own) up|barf\w*)(?: \w+){0,5} (?:over and over|again and again|a lot|nonstop|non stop|repeatedly|constantly|everything|twice|\d+ times|\d+x|many times|several times|(?:second|third|fourth|fifth|sixth|\dth|2nd|3rd) time|all night|all day|since|couple times|few times|multiple times|again|blood)|(?:keeps?|kept|wont stop|cant stop|constantly|still|repeated(?:ly)?|been|non ?stop|continuous(?:ly)?) (?:on )?(?:vomit\w*|puk\w*|throwing up|barf\w*|getting sick)|vomiting|puking|throwing up|barfing|bilious|projectile)\b/g,
+    near: /\b(?:emesis|(?:been|being|was|is being) sick|spew(?:s|ed)?|chuck(?:s|ed) up|vomit(?:s|ed)?|puked?|threw up|throws? up|thrown up|barfed|gagg\w+|retch\w*|heav(?:es|ing)|dry heav\w+|spit(?:ting)? up|nause\w+|queasy)\b/g,
   },
   {
     sign: 'fever',
@@ -67,7 +67,7 @@ export const signWords: readonly SignWords[] = [
   },
   {
     sign: 'pain',
-    sure: /\b(?:(?:cries|crying|cried|whines|flinch\w*) (?:when|whenever|every time|if) (?:i|we|you) (?:touch|press|move|push)\w*|pain|pains|painful|hurts?|hurting|sore|aching|aches?|ouch|tender|cramp\w*|winc\w+)\b/g,
+    sure: /\b(?:(?:cries|crying|cried|whines|flinch\w*) (?:when|whenever|every time|if) (?:i|we|you) (?:touch|press|move|push|fill|inflat|flush|inject|pull|turn)\w*|(?:pull\w*|draw\w*|bring\w*) (?:up )?(?:her|his|the) (?:knees|legs) up|pain|pains|painful|hurts?|hurting|sore|aching|aches?|ouch|tender|cramp\w*|winc\w+)\b/g,
     near: /\b(?:uncomfortable|discomfort|whimper\w*|grimac\w+)\b/g,
   },
   {
@@ -86,7 +86,7 @@ export const negator =
 
 /** A word that may stand between a negation and its sign without ending its reach. */
 export const reach =
-  /^(?:a|an|any|anymore|more|other|real|really|new|signs?|of|big|fresh|visible|obvious|seem\w*|to|be|have|has|having|had|in|look\w*|see|seeing|feel\w*|running|actual|actually|severe|green|trouble|with|much|or|very|that|so|red|at|all|noticeable|active|actively|getting|got|turning|going|bad|extra|sudden|evidence|single|drop|either|yet|currently|from|the|tube|hole|stoma|site|anything|like|her|his|hard|been|acting|too|problems?|probs?|concerns?|worries|difficult\w*|issues?|distress|blue|blu|grey|gray|pale|purple|hot|warm|appear\w*|respiratory|high|low|grade|crazy)$/;
+  /^(?:a|an|any|anymore|lot|lots|tons?|complaints?|complain\w*|more|other|real|really|new|signs?|of|big|fresh|visible|obvious|seem\w*|to|be|have|has|having|had|in|look\w*|see|seeing|feel\w*|running|actual|actually|severe|green|trouble|with|much|or|very|that|so|red|at|all|noticeable|active|actively|getting|got|turning|going|bad|extra|sudden|evidence|single|drop|either|yet|currently|from|the|tube|hole|stoma|site|anything|like|her|his|hard|been|acting|too|problems?|probs?|concerns?|worries|difficult\w*|issues?|distress|blue|blu|grey|gray|pale|purple|hot|warm|appear\w*|respiratory|high|low|grade|crazy)$/;
 
 /** "Fever? no" asks and denies in one. */
 export const askedAndDenied = /\?+ ?(?=(?:no|none|nope)\b(?! \w))/g;
@@ -97,7 +97,7 @@ export const unsureOfSign =
 
 /** A fear, a rule asked about, or a question: not something that is there. */
 export const supposed =
-  /\b(?:what if|in case|if (?:she|he|there|it|they|i|we)|should (?:i|we|she|he|there)|will (?:she|he|it|there|this)|would (?:she|he|it|there|that)|could (?:she|he|it|there|this)|can (?:she|he|it|this) (?:get|cause|start)|watch(?:ing)? (?:for|out)|look(?:ing)? (?:for|out for)|how (?:do|would|can|will) i|does (?:she|he|it) (?:have|need)|is (?:she|he) going to|supposed to|is it normal|afraid (?:of|she|he)|scared (?:of|she will|he will)|might (?:get|start|be)|to prevent|risk of|avoid|what (?:counts|does|do(?! (?:i|we) do\b)|is|are|would)|whats (?:a|an|the|hard)|^is an? |how (?:much|do|will|would)|is that|meaning of|what if)\b|^(?:define|explain|describe)\b/;
+  /\b(?:what if|in case|(?<!\bas )if (?:she|he|there|it|they|i|we)|should (?:i|we|she|he|there)|will (?:she|he|it|there|this)|would (?:she|he|it|there|that)|could (?:she|he|it|there|this)|can (?:she|he|it|this) (?:get|cause|start)|watch(?:ing)? (?:for|out)|look(?:ing)? (?:for|out for)|how (?:do|would|can|will) i|does (?:she|he|it) (?:have|need)|is (?:she|he) going to|supposed to|is it normal|afraid (?:of|she|he)|scared (?:of|she will|he will)|might (?:get|start|be)|to prevent|risk of|avoid|what (?:counts|does|do(?! (?:i|we) do\b)|is|are|would)|whats (?:a|an|the|hard)|^is an? |how (?:much|do|will|would)|is that|meaning of|what if)\b|^(?:define|explain|describe)\b/;
 
 /** Trouble breathing that has not begun: "what if she stops breathing". Told of as there, again or lasting, it is no fear. */
 export const feared =
@@ -107,8 +107,9 @@ export const feared =
 export const past =
   /\b(?:last (?:week|month|year|night|time|summer|winter|spring|fall)|yesterday|(?:days?|weeks?|months?|years?|hours?) ago|in the past|history of|used to|when (?:she|he) was (?:born|little|a baby|younger|in)|(?:in|during|after|at) (?:the |her |his )?(?:surgery|birth|hospital|nicu)|earlier|(?<!than |\b(?:didnt|hadnt|wasnt|never|not) (?:\w+ )?)before(?! (?:and|it))|once when|when (?:she|he) was a? ?(?:newborn|baby|infant|preemie)|previously|prone to|in (?:january|february|march|april|may|june|july|august|september|october|november|december)|not today|always (?:is|are|has|was|does|been|looks?|a bit)|normal for (?:her|him)|sometimes|always has|usually|disorder|(?:for|with) (?:her|his) seizures)\b/;
 
-/** "Since yesterday" goes on. */
-export const sinceThen = /\bsince (?:yesterday|last night|this (?:morning|afternoon|evening)|earlier)\b/g;
+/** "Since yesterday" goes on; "tighter than yesterday" is now. */
+export const sinceThen =
+  /\bsince (?:yesterday|last night|this (?:morning|afternoon|evening)|earlier)\b|\bthan (?:(?:it|she|he|they) (?:was|were|did|looked|felt) )?(?:yesterday|last night|this (?:morning|afternoon|evening)|earlier|before)\b/g;
 
 /** Said to be over, in the same statement or a later one of the sentence. */
 export const over =
@@ -119,7 +120,7 @@ export const redContents = /\b(?:red|reddish|bloody|crimson)\b(?! ?(?:cap|clamp|
 
 /** Said of someone or something else. */
 export const other =
-  /\b(?:my (?:other|older|younger|finger|hand|head|heart|stomach|back)|i (?:have|had|feel) (?:a |so |like )?|im (?:so |a little )?(?:bleeding|sick|hot|pale|dizzy|nauseous))\b/;
+  /\b(?:my (?:other|older|younger|head|heart|stomach|back)|(?<!\b(?:to|under|in|on|against|with) )my (?:finger|hand)|i (?:have|had|feel) (?:a |so |like )?|im (?:so |a little )?(?:bleeding|sick|hot|pale|dizzy|nauseous))\b/;
 
 /** Said of another person altogether: not heard at all, but for breathing. */
 export const otherPerson =
@@ -134,7 +135,7 @@ export const lookalikes: readonly RegExp[] = [
   /\bbloody (?:thing|tube|hell|balloon|strips?|kit|phone|stupid|well|awful|nightmare|useless|tape|syringe|thingy)\b/g,
   /\b(?:tube|balloon|button|strip|bag|tape|it)(?: (?:is|looks|went|feels|all|a bit)){0,3} (?:limp|floppy)\b/g,
   /\b(?:tube|button|balloon|tape|plunger|syringe)(?: (?:is|are|stays?|now|still))* (?:not|isnt|doesnt|wont) (?:mov\w+|budg\w+)\b/g,
-  /\b(?:deep|big) breaths?\b|\bbreath(?:e|es|ed|ing)? (?:in|out)\b|\b(?:my|hold|holding|held|catch my|save your) breath\b|\bbreath(?:e|es|ing) (?:\w+ )?(?:treatment|machine)\b|\bbreather\b/g,
+  /\b(?:deep|big) breaths?\b|\bbreath(?:es|ing) (?:nice|nicely|slow|slowly) and (?:slow|slowly|easy|steady|steadily|calm|calmly|even|evenly|deep)\b|\bbreath(?:e|es|ed|ing)? (?:in|out)\b|\b(?:my|hold|holding|held|catch my|save your) breath\b|\bbreath(?:e|es|ing) (?:\w+ )?(?:treatment|machine)\b|\bbreather\b/g,
   /(?<!\b(?:not|dont|isnt|arent|doesnt|cant|wont|aint|hardly|barely|never)(?: \w+)? ?)\bbreath(?:e|es|ing) (?:is |looks |seems |sounds |just |perfectly |totally |really |pretty |all |very |and \w+ )*(?:fine|ok|okay|normal|normally|good|great|well|easy|easily|perfect|alright|comfortably|regular|regularly|calmly|on (?:her|his) own)\b(?! ?not)/g,
   /\bblood (?:pressure|test|tests|work|draw|sugar|type|thinner|thinners|oxygen)\b|\bcold blooded\b/g,
   /\b(?:heart|seizure|epilepsy|seizures|fever|pain|nausea) (?:med|meds|medicine|medicines|medication|medications|drug|drugs|pill|pills|dose|reducer|relief|control|plan)\b/g,
@@ -145,6 +146,11 @@ export const lookalikes: readonly RegExp[] = [
   /\b(?:will|would|does|did|do|can|could|going to|dont want to|didnt want to|want to|afraid to|scared to|might) (?:it |this |that |i |to )?hurt(?: (?:her|him|anything|it))?\b|\bdoes it hurt\b|\bwithout hurting\b/g,
   /\b(?:i|im|we|were|mom|dad)(?: am| are| was| were| just| nearly| almost| about| literally)* (?:screaming|shaking|crying|fainting|fainted|gagging|sweating|passing out|passed out)\b|\bfreaking out\b|\bscream at\b/g,
 ];
+/** Words of quantity: a negation that reaches them leaves some of the sign. */
+export const muchOf = /\b(?:much|lots?|tons?|loads|heaps)\b/;
+export const muchAfter = /^ (?:(?:that|so|too|very) )?(?:much|a lot)\b/;
+/** How a list written with slashes is said. */
+export const or = ' or ';
 /** A list: its negation reaches all of it. */
 export const listed = / (?:or|nor) /;
 /** Where a statement inside a sentence ends. */

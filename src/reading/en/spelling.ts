@@ -76,6 +76,7 @@ export const mendable: readonly string[] = [
 export const realWords: ReadonlySet<string> = new Set([
   ...mendable,
   'breath',
+  'breather',
   'breathed',
   'breathes',
   'breeding',

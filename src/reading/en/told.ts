@@ -16,9 +16,9 @@ export const notAge =
 export const born =
   /\b(?:born|birthday|birth date|birthdate|dob|date of birth)(?: (?:is|on|in|was|:))*:? ?([a-z0-9 ,/.-]{4,24})/;
 export const latexAllergy =
-  /\b(?:latex (?:allergy|allergic|sensitiv\w+|reaction)|allerg\w+ to (?:\w+ )?latex|latex allerg\w+|cant (?:have|use) latex|spina bifida and latex)\b/;
+  /\b(?:latex (?:allergy|allergic|sensitiv\w+|reaction)|allerg\w+ to (?:\w+ )?latex|latex allerg\w+|cant (?:have|use) latex|spina bifida and latex|latex\b.{0,24}\b(?:is|shes|hes) (?:very |really |so |badly )?allergic)\b/;
 export const noLatexAllergy =
-  /\b(?:no|not|isnt|without|doesnt have(?: a)?|dont have(?: a)?|no known|never had(?: a)?) (?:\w+ )?(?:latex allerg\w+|allerg\w+ to (?:\w+ )?latex|latex)\b/;
+  /\b(?:no|not|isnt|without|doesnt have(?: a)?|dont have(?: a)?|no known|never had(?: a)?) (?:\w+ )?(?:latex allerg\w+|allerg\w+ to (?:\w+ )?latex|latex)\b|\blatex\b.{0,24}\b(?:isnt|not|never|arent) allerg\w+/;
 export const noKit =
   /\b(?:no|dont have (?:a|the|any|our|an)|havent got (?:a|the)|without (?:a|the)|cant find (?:a|the|our)|lost (?:the|our)|never (?:got|given|had) (?:a|an)) (?:emergency )?kit\b|\bkit (?:is )?(?:not|isnt) (?:available|here|with us|with me|at home)\b/;
 export const noStrips =

@@ -8,7 +8,7 @@ export const j = /\b(?:j ?-?tubes?|jtubes?|jej\w*|j ?-?pej|pej|surgical j)\b|(?<
 export const noseFirm =
   /\b(?:n ?-?[gjd] ?-?tubes?|n[gj]s?(?: tube)?|ngtube|nose ?-?tube|nasal tube|naso\w+|(?:in|through|out of|from|down) (?:her|his|the) nose)\b/g;
 export const nose =
-  /\b(?:n ?-?[gjd] ?-?tubes?|n[gjd]s?(?: tube)?|ngtube|nose ?-?tube|nasal(?: tube)?|naso\w*|(?:in|through|down|up|from|out of) (?:her|his|the) nose|nose)\b/g;
+  /\b(?:n ?-?[gjd] ?-?tubes?|n[gjd]s?(?: tube)?|ngtube|nose ?-?tube|nasal(?: tube)?|naso\w*|(?:in|through|down|up|from|out of) (?:her|his|the) nose|(?<!\b(?:stuffy|runny|snotty|blocked|red) )nose)\b(?! (?:is |all |so )*(?:runny|stuffy|stuffed|blocked|running|red))/g;
 export const gFirm =
   /\b(?:g ?-?tubes?|gtubes?|gtub|gt|gastrostomy|gastric tube|pegs?(?: tube)?|g ?-?buttons?|gastrostomy buttons?|(?<=\b(?:its|was|just) (?:just )?(?:a |the )?)g|(?<=(?:^|[,.;] ?)(?:a )?)g(?= ?(?:[,.;]|$)))\b/g;
 export const g =
@@ -26,7 +26,7 @@ export const halfOut =
 
 /** In a first text: a tube that is not out, or not all of it. */
 export const stillIn =
-  /\b(?:tube|button|it|its|balloon|tip)(?: is)? still (?:in|inside)\b(?! but (?:it )?(?:looks?|seems?|smells?|leak\w*|is (?:red|sore|leak\w*)))|\bonly the tip\b|\b(?:out|up) (?:about |by )?(?:an?|1|2|half an?) inch\w*\b|\bsticking out (?:further|farther|more|a lot)\b|\b(?:tube|button) is (?:coming|sticking|poking|hanging) out\b|\bput it back (?:in )?but\b/;
+  /(?<!\b(?:tape|dressing|plaster|bandage|cap|gauze)s? (?:\w+ ){0,4}(?:came|comes|fell|is|peeled|popped) off\b.{0,40})\b(?:tube|button|it|its|balloon|tip)(?: is)? still (?:in|inside)\b(?! but (?:it )?(?:looks?|seems?|smells?|leak\w*|is (?:red|sore|leak\w*)))|\bonly the tip\b|\b(?:out|up) (?:about |by )?(?:an?|1|2|half an?) inch\w*\b|\bsticking out (?:further|farther|more|a lot)\b|\b(?:tube|button) is (?:coming|sticking|poking|hanging) out\b|\bput it back (?:in )?but\b/;
 /** A kind, or the state half out, taken back: "not a gj". */
 export const notThat =
   /\b(?:(?:not|isnt|wasnt|never|aint) (?:like )?(?:had |been |was )?(?:a |an |the |her |his |really |just )*|no (?:a |an )?|before (?:that )?(?:it )?(?:was |had )?(?:just )?(?:an? |the )?)$/;
@@ -43,7 +43,7 @@ export const longInside =
 export const shortInside = /\b(?:short|shorter|stubby|(?:1|one|an) inch)\b/g;
 
 export const unsure =
-  /\b(?:not sure|unsure|dont know|dont remember|cant remember|no idea|no clue|maybe|i think|think|believe|guess|probably|might|possibly|not certain|pretty sure|fairly sure|almost sure|hopefully|havent (?:a|the) (?:clue|foggiest)|cant tell|unknown|which one|whats the difference|what is (?:a|that)|could be|who knows|how (?:do|can) i tell|hard to (?:say|tell))\b/;
+  /\b(?:not sure|unsure|(?:dont know|dont remember|cant remember)(?! how\b)|no idea|no clue|maybe|i think|think|believe|guess|probably|might|possibly|not certain|pretty sure|fairly sure|almost sure|hopefully|havent (?:a|the) (?:clue|foggiest)|cant tell|unknown|which one|whats the difference|what is (?:a|that)|could be|who knows|how (?:do|can) i tell|hard to (?:say|tell))\b/;
 
 /** A device word that is none of the above, as in "it is a something tube". */
 export const deviceForm =

@@ -2,7 +2,7 @@
 
 /** Sounds like yes or no and is neither. */
 export const neutral =
-  /\b(?:i |we )?(?:dont|didnt|do not|cant|cannot) (?:really |quite )?(?:understand|follow|get it)\b|\b(?:that|it|this|my answer) (?:was|is) (?:wrong|a mistake)\b|\bwithout (?:a |any |much |too much )?(?:\w+ )?(?:fight|fuss|trouble|problems?|issues?|resistance|forc\w+|push\w*|struggle|bother)\b|\b(?:no|0|zero|nil) (?:bother|problems?|worries|trouble|issues?|prob|biggie|doubt|matter|resistance|complaints?)\b|\b(?:pressed|hit|sent|typed|picked|chose|tapped|put) (?:the |a )?wrong(?: \w+)?\b|\bnot (?:a problem|bad)\b|\bcant wait\b|\byes maam\b(?=.*\byes\b)/g;
+  /\b(?:i |we )?(?:dont|didnt|do not|cant|cannot) (?:really |quite )?(?:understand|follow|get it)\b|\b(?:that|it|this|my answer) (?:was|is) (?:wrong|a mistake)\b|\bwithout (?:a |any |much |too much )?(?:\w+ )?(?:fight|fuss|symptoms?|complications?|incidents?|distress|drama|trouble|problems?|issues?|resistance|forc\w+|push\w*|struggle|bother)\b|\b(?:no|0|zero|nil) (?:cap|lie|kidding|joke|drama|fuss|bother|problems?|worries|trouble|issues?|prob|biggie|doubt|matter|resistance|complaints?)\b|\b(?:pressed|hit|sent|typed|picked|chose|tapped|put) (?:the |a )?wrong(?: \w+)?\b|\bthe wrong (?:end|side|way|hand|bit|part)\b|\bnot (?:a problem|bad)\b|\bcant wait\b|\byes maam\b(?=.*\byes\b)/g;
 
 export const unsure =
   /\b(?:(?:im |am )?(?:not|nt|nto) (?:really |so |too |very |completely |100 ?% ?|totally |entirely |exactly )?(?:sure|certain|positive)|n\w{0,3} (?:\w+ )?sure|o[nt]{1,2} sure|unsure|uncertain|(?:do ?nt|dont|doesnt|didnt) (?:really |even )?(?:know|remember|recall|think so|have a clue)|not that i know|that (?:i|we) know of|no (?:idea|clue)|who knows|maybe|mabye|perhaps|possibly|probably|prolly|prob|might|may be|i (?:dont )?(?:think|thin|thing|hink|tink|thik)|thinks? so|think|thought so|i guess|guess so|guess|guessing|suppose|supposedly|i hope|hope so|hopefully|hoping|i believe|pretty sure|fairly sure|almost sure|should be|kind of|kinda|sort of|sorta|sometimes|cant (?:really )?(?:tell|say|remember)|hard to (?:tell|say|know)|couldnt (?:tell|say)|seems?(?! (?:fine|ok|okay|good|well|happy|normal|alright|comfortable|content|calm)\b)|not exactly|not really|hard to see|cant see|ish|half and half|so so|yes and no|more or less|depends|as far as i (?:know|can tell)|could be|wondering|yes or no|yeah right|if you say so)\b/g;
@@ -31,7 +31,7 @@ export const filler =
 
 /** Whatever stands before the last of these was taken back. */
 export const correction =
-  /\b(?:wait|hold on|hang on|i mean|i meant|actually|scratch that|correction|oops|whoops|typo|sorry|my bad|make that|rather|my mistake)\b/g;
+  /\b(?:(?<!\b(?:i|we|just|to|and) )wait(?! for)|hold on|hang on|i mean|i meant|(?<!\b(?:never|not|ever|\w+nt) )actually|scratch that|correction|oops|whoops|typo|sorry|my bad|make that|rather|my mistake)\b/g;
 
 /** A no as it stands beside words of correction: "no wait". */
 export const bareNo = 'no|nope|nah';

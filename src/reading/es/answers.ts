@@ -9,8 +9,10 @@ const tail =
   '(?: (?:de|del|emergencias?|repuesto|reserva|ph|aqui|listo|list[oa]s|conmigo|en|la|el|las|los|mi|su|casa|mano|a|todo|bolsa|panalera|mochila|carro|coche|cuarto|cajon|con|kit|hospital|y|que|me|nos|dieron|dio|sonda|temporal|tubo|nuev[oa]s?|caja|todavia|cerca|lado|abiert[oa]|prueba|medir|para|mia))*';
 
 export const kit: Statements = {
+  // Latex in it may be what the child cannot have.
+  unless: /\b(?:tiene|trae|es|son|hecho) (?:de )?latex\b/,
   neutral:
-    /\b(?:nunca|no) (?:lo |la |los |las )?(?:he |hemos |habia )?(?:hecho|hice|usado|use|usamos|abierto|abri|necesitado|probado)(?: (?:lo|la|uno|esto|eso|antes|el|kit))*\b|\bno (?:esta |han? )?(?:vencid[oa]s?|caducad[oa]s?|vencido|expirad[oa]s?)\b/g,
+    /\b(?:nunca|no) (?:lo |la |los |las )?(?:he |hemos |habia )?(?:hecho|hice|usado|use|usamos|abierto|abri|necesitado|probado)(?: (?:lo|la|uno|esto|eso|antes|el|kit))*\b|\bno (?:esta |han? )?(?:vencid[oa]s?|caducad[oa]s?|vencido|expirad[oa]s?)\b|\b(?:sin|no (?:tengo|tenemos|hay|tiene|trae)) (?:gel|gelatina|lubricante|guantes|gasas?|cinta|jeringa)\b/g,
   yes: new RegExp(
     `^${have}(?: ${thing})?${tail}$|^(?:el )?kit(?: (?:esta |aqui|list[oa]|a la mano|en mano))*$|^(?:aqui (?:esta|lo tengo|lo tenemos)|a la mano|listo)$|^(?:ya |si |me |nos |a mi |en el hospital |la enfermera |le |mi esposo |a nosotros )*(?:ensenaron|enseno|mostraron|mostro|explicaron|explico|capacitaron|entrenaron|dieron (?:el )?(?:curso|entrenamiento|capacitacion)).*$|^(?:yo )?se (?:como|hacerlo|ponerl[oa]|usarl[oa]|cambiarl[oa]).*$`,
   ),
@@ -23,10 +25,11 @@ export const shown = /\b(?:ensen\w+|mostr\w+|explic\w+|capacit\w+|entren\w+|se c
 export const otherShown =
   /\b(?:espos[oa]|marido|mujer|mama|papa|abuel[oa]|suegra|enfermera|hermana|ella|el|senora|pareja)\b.{0,30}\b(?:sabe|ensenaron|capacitaron|entrenaron|explicaron|entrenad[oa]|aprendio)\b.{0,30}\b(?:trabaj\w+|no esta|no se encuentra|dormid[oa]|durmiendo|fuera|lejos|salio|viaje|se fue|ausente)\b/;
 export const notShown =
-  /\b(?:(?:nadie|nunca|no|ni|ningun[oa]?|tampoco) (?:\w+ ){0,4}(?:ensen\w+|mostr\w+|explic\w+|capacit\w+|entren\w+|instruy\w+|aprend\w+|dijeron como|sabe(?:mos)? (?:como|usar\w*|hacer\w*|poner\w*|cambiar\w*))|no (?:se|sabemos|sabria|sabe) (?:muy bien |bien )?(?:como|usarl\w*|hacerl\w*|ponerl\w*|meterl\w*|que hacer|cambiarl\w*|hacer eso)|no (?:me )?(?:acuerdo|recuerdo)(?: de)? como|(?:se me olvido|olvide) como|sin (?:entrenamiento|capacitacion)|no (?:tengo|tenemos|recibi|recibimos) (?:entrenamiento|capacitacion))\b/;
+  /\b(?:(?:nadie|nunca|no|ni|ningun[oa]?|tampoco) (?:\w+ ){0,4}(?:ensen\w+|mostr\w+|explic\w+|capacit\w+|entren\w+|instruy\w+|aprend\w+|dijeron como|sabe(?:mos)? (?:como|usar\w*|hacer\w*|poner\w*|cambiar\w*))|no (?:se|sabemos|sabria|sabe) (?:muy bien |bien )?(?:como|usarl\w*|hacerl\w*|ponerl\w*|meterl\w*|que hacer|cambiarl\w*|hacer eso)|no (?:me )?(?:acuerdo|recuerdo)(?: de)? como|(?:se me olvido|olvide) como|sin (?:entrenamiento|capacitacion)|no (?:tengo|tenemos|recibi|recibimos) (?:entrenamiento|capacitacion)|(?:entrenamiento|capacitacion|curso),? (?:no|nunca|jamas|ninguno))\b/;
 export const ownTube: Statements = {
+  neutral: /\bno (?:le |se |se le )?(?:pierde|gotea|tira|fuga|desinfla|sale)(?: (?:nada|agua|nada de agua))?\b/g,
   yes: new RegExp(
-    `^(?:(?:si |esta |se ve |todo |muy |la sonda |el globo |el tubo |el boton |y )*(?:bien|bueno|buena|perfect[oa])|(?:esta |se ve |todo |si )+(?:ok|okay)|${have}(?: (?:la|el) (?:sonda|tubo|boton))?(?: (?:aqui|conmigo|en|la|mano|todavia|tod[oa]|enter[oa]|bolsa|una|mi))*|(?:la|lo) (?:guarde|guardamos))$`,
+    `^(?:(?:si |esta |se ve |todo |muy |la sonda |el globo |el tubo |el boton |y )*(?:bien|bueno|buena|good|fine|perfect[oa]|enter[oa]|complet[oa]|whole)|(?:esta |se ve |todo |si )+(?:ok|okay)|${have}(?: (?:la|el) (?:sonda|tubo|boton))?(?: (?:aqui|conmigo|en|la|mano|todavia|tod[oa]|enter[oa]|bolsa|una|mi))*|(?:la|lo) (?:guarde|guardamos))$`,
   ),
 };
 export const strips: Statements = {
@@ -37,13 +40,14 @@ export const strips: Statements = {
   no: /\b(?:no (?:las |la )?(?:encuentro|encontramos|hallo)|perdi\w*|perdid[oa]s?|se (?:me |nos )?(?:acab\w+|terminaron|perdi\w+|olvid\w+|mojaron|echaron a perder)|(?:las|la) (?:deje|dejamos)|sin tiras|(?<!\bno (?:estan |esta |han )?)(?:vencid[oa]s?|caducad[oa]s?|expirad[oa]s?|caducaron|vencieron))\b/,
 };
 export const contents: Statements = {
+  neutral: /\b(?:todavia |aun )?no (?:he )?(?:termin\w+|acab\w+)(?: todavia)?\b/g,
   yes: /^(?:(?:si |ya |me |le |nos |ahora |apenas |pues |solo )*(?:sali(?:o|eron)|sale|saque|sacamos|saco|jale|obtuve|consegui|hay|vino|regreso|vi|veo|tengo|logre sacar|aspire|extraje|hubo)(?: \w+){0,4} (?:poco|poquito|algo|leche|liquido|formula|contenido|jugo|jugos|gotas?|gotitas?|blanco|amarill\w+|transparente|clar[oa]|cosas?|\d+(?:\.\d+)? ?(?:ml|mls|cc)?|estomago|gastric\w*|tantito|poca)\b.*|(?:si )?(?:sali(?:o|eron)|hubo|hay) (?:algo|poquito|poco|leche|liquido|formula|contenido|gotas?|gotitas?|jugo)\b.*|(?:(?:un|una|unas|unos|algo|poco|poquito|poca|tantito|como|par|de) )*(?:leche|liquido|formula|contenido|jugo|gotas|gotitas|lechos[oa]|cuajad\w*|blancuzco|amarillento|\d+(?:\.\d+)? ?(?:ml|mls|cc))(?: \w+){0,8}|(?:leche|liquido|formula|contenido)(?: \w+){0,3} en la jeringa\b.*|(?:si )?(?:salio|funciono|lo logre|se pudo)(?: \w+){0,3}|(?:un )?(?:poco|poquito|tantito))$/,
   no: /\b(?:(?:solo|puro|pura|nada mas|unicamente|nomas) (?:aire|burbujas?)|aire (?:nada mas|solamente|solo)|^aire$|nada|burbujas? (?:nada mas|solamente)|sec[oa]|vaci[oa]|no (?:me |le |se )?(?:sale|salio|sali|viene|vino|regresa|regreso|jala|saca\w*|pude|puedo|logro|hay)(?: \w+)?)\b/,
 };
 export const looksRight =
   /\b(?:lechos[oa]|lechita|leche|blanc\w+|blanquit\w*|blanquec\w*|turbi[oa]|nublad[oa]|cuaj\w*|cortad[oa]|grum\w*|formula|cafecit[oa] clar[oa]|beige|crema|verde(?: como(?: el| la)?)? (?:pasto|hierba|cesped|grama|zacate)|(?:puntitos|pintitas|hilitos) cafes?|contenido (?:del estomago|gastrico|estomacal)|como (?:leche|formula|del estomago))\b/g;
 export const looksWrong =
-  /\b(?:amarill\w*|dorad[oa]|roj\w*|orina|pipi|pis|transparente|cristalin[oa]|(?<!^|^si,? |cafe |cafecito )clar[oa]s?(?! que)|agua|aguad[oa]|como agua|ambar|bilis|verde (?:oscuro|fuerte|brillante|fosforescente|militar|botella)|negr[oa]|rosad\w*|rosa|sangre|sanguinolent\w*|sin color|incolor[oa]|popo|caca|heces|excremento)\b/g;
+  /\b(?:amarill\w*|dorad[oa]|roj\w*|orina|pipi|pis|transparente|cristalin[oa]|(?<!^|^si,? |cafe |cafecito )clar[oa]s?(?! que)|(?<=^)clar[oa](?= (?:con|y|como|casi|medio|tipo)\b)|agua|aguad[oa]|como agua|ambar|bilis|verde (?:oscuro|fuerte|brillante|fosforescente|militar|botella)|negr[oa]|rosad\w*|rosa|sangre|sanguinolent\w*|sin color|incolor[oa]|popo|caca|heces|excremento)\b/g;
 export const looksOpen = /\b(?:verd\w*|cafe\w*|marron\w*)\b/;
 /** "Claro" is "of course", and clear. */
 export const looks: Statements = { neutral: /^(?:si,? )?claro[.!]*$/g };
@@ -54,26 +58,27 @@ export const secured: Statements = {
   no: /\b(?:floj[oa]|suelt[oa]|se (?:sale|mueve|resbala|cae|desliza)|(?:sigo|seguimos|estoy|estamos) (?:llen|pega|infl|hac|trat|intent)\w+|falta|faltan|todavia no|ya casi|a medias)\b/,
 };
 export const firstFeed: Statements = {
-  neutral: /\bni una (?:sola )?gota(?: se (?:le )?(?:salio|cayo|tiro))?\b/g,
-  yes: /^(?:(?:le |la |el |todo |comida |leche |toma |fue |muy |se |ella |lo |primera |alimentacion |esta |salio |paso |quedo |tolero )*(?:bien|perfect[oa]|excelente|super|genial|tranquil[oa]|normal|tolero)(?: \w+){0,3}|sin (?:ningun )?(?:problemas?|novedad)|(?:la |lo |le )?tolero(?: bien| muy bien| todo)?|(?:se )?(?:lo |la )?(?:comio|tomo|acabo|termino) (?:todo|toda|completo))$/,
+  neutral: /\b(?:sin|ni) nada(?: de (?:nada|eso))?\b|\bni una (?:sola )?gota(?: se (?:le )?(?:salio|cayo|tiro))?\b/g,
+  yes: /^(?:(?:le |la |el |todo |comida |leche |toma |fue |muy |se |ella |lo |primera |alimentacion |esta |salio |paso |quedo |tolero )*(?:bien|ok|perfect[oa]|excelente|super|genial|tranquil[oa]|normal|tolero)(?: \w+){0,4}|sin (?:ningun )?(?:problemas?|novedad)|(?:la |lo |le )?tolero(?: bien| muy bien| todo)?|(?:se )?(?:lo |la )?(?:comio|tomo|acabo|termino) (?:todo|toda|completo))$/,
   no: /\b(?:todavia no|aun no|mal|no (?:la |lo )?tolero|vomito|horrible|pesimo|no quiso|pare|paramos|tuve que (?:parar|detener))\b/,
 };
 export const nextDay: Statements = {
-  neutral: /\bsin (?:ninguna? )?(?:novedad|cambios?)\b/g,
-  yes: /^(?:(?:ella |el |la |bebe |nin[oa] |todo |esta |sigue |amanecio |muy |super |mas |paso |durmio |la sonda |va |anda |y |se ve |se siente )*(?:bien|perfect[oa]|excelente|normal|feliz|content[oa]|tranquil[oa]|mejor|jugando)(?: \w+){0,3}|mucho mejor|(?:como|igual que) siempre|sin (?:ningun )?(?:problemas?|cambios?|novedad))$/,
+  neutral: /\bsin (?:ninguna? )?(?:novedad|cambios?)\b|\b(?:sin|ni) nada(?: de (?:nada|eso))?\b/g,
+  yes: /^(?:(?:ella |el |la |bebe |nin[oa] |todo |esta |sigue |amanecio |muy |super |re |mas |paso |durmio |la sonda |va |anda |y |se ve |se siente )*(?:bien|ok|okay|perfect[oa]|excelente|normal|feliz|content[oa]|tranquil[oa]|mejor|jugando)(?: \w+){0,3}|mucho mejor|(?:como|igual que) siempre|sin (?:ningun )?(?:problemas?|cambios?|novedad))$/,
   no: /\b(?:mal|peor|enferm[oa]|no (?:esta |anda |se ve )?(?:muy )?(?:bien|normal|mejor))\b/,
 };
 export const arrived: Statements = {
-  neutral: /\bhace (?:como |unos )?(?:\d+ (?:minutos?|mins?)|(?:un )?rat(?:o|ito))\b/g,
-  yes: /^(?:(?:ya |si |nosotros |estamos |estoy |aqui |acabamos de |recien )*(?:llegamos|llegue|aqui|llegar|adentro|en (?:el |la )?(?:hospital|urgencias|emergencias?|sala(?: de \w+){0,2}|er|clinica)(?: \w+){0,3}|con (?:el|la|un|una) (?:doctor|doctora|medico|enfermera)|registrad[oa]s|ingresad[oa]s?)(?: \w+){0,3}|(?:ya )?(?:la|lo|nos) (?:estan (?:viendo|atendiendo|revisando)|atendieron|atienden|ingresaron|internaron|vieron|pasaron)|ya|ya entramos)$/,
+  neutral:
+    /\b(?:no|nadie)(?: (?:me|nos|la|lo|le))? (?:hacen? caso|atienden?|ha atendido|han atendido|han? visto|llaman|ha llamado|han llamado|revisan?|pasan)(?: todavia| aun)?\b|\bhace (?:como |unos )?(?:\d+ (?:minutos?|mins?)|(?:un )?rat(?:o|ito))\b/g,
+  yes: /^(?:(?:ya |si |nosotros |estamos |estoy |aqui |acabamos de |recien )*(?:llegamos|llegue|aqui|llegar|adentro|en (?:el |la )?(?:hospital|urgencias|emergencias?|sala(?: de \w+){0,2}|er|clinica)(?: \w+){0,3}|con (?:el|la|un|una) (?:doctor|doctora|medico|enfermera)|registrad[oa]s|ingresad[oa]s?)(?: \w+){0,3}|(?:ya )?(?:la|lo|nos) (?:estan (?:viendo|atendiendo|revisando)|atendieron|atienden|ingresaron|internaron|vieron|pasaron)|(?:aqui )?(?:llevamos|llevo) \d+ (?:min\w*|horas?)(?: (?:aqui|esperando|en urgencias|en la sala))*|ya|ya entramos)$/,
   no: /\b(?:en (?:el )?camino|ya casi|casi|manejando|en el (?:carro|coche|auto|taxi|bus)|no (?:vamos|voy|hemos|he|fuimos)|(?:apenas|ya) (?:vamos|voy)|esperando (?:a |la |el |un |una |mi )*(?:ambulancia|taxi|carro|camion|mama|papa|espos[oa]|suegra|herman[oa]|abuel[oa]|vecin[oa])|atorad[oa]s|trafico|saliendo|todavia en casa|en casa|faltan?|minutos|vamos (?:llegando|en camino|para alla)|todavia no|aun no|estacionando)\b/,
 };
 export const clinic: Statements = {
   yes: /^(?:(?:ya |si |yo |apenas |les |le |los |la )*(?:llame|llamamos|hable|hablamos|deje (?:un )?mensaje|hice (?:la |una )?cita|agende|contacte|avise|mande|escribi|saque (?:la |una )?cita|(?:me |nos )dieron (?:la |una )?cita|tengo (?:la |una )?cita)(?: \w+){0,8}|(?:ya )?(?:list[oa]|hecho|agendad[oa])|(?:la )?cita (?:es |esta )?(?:\w+ ?){1,4}|(?:ya )?saben (?:en|los de) la clinica)$/,
-  no: /\b(?:todavia no|aun no|(?<!\b(?:la|esta) )manana|luego|despues|mas tarde|se me olvido|olvide|voy a (?:llamar|hablar)|no (?:contestan|contesto|contestaron|he|me|hay)|(?:ahora|al rato|manana|luego) (?:los |les )?(?:llamo|hablo|marco)|cerrad[oa]s?|el lunes|ocupad[oa])\b/,
+  no: /\b(?:todavia no|aun no|(?<!\b(?:la|esta) )manana|luego|despues|mas tarde|se me (?:olvido|fue|paso)|olvide|solo (?:suena|timbra)|suena y suena|buzon|voy a (?:llamar|hablar)|no (?:contestan|contesto|contestaron|he|me|hay)|(?:ahora|al rato|manana|luego) (?:los |les )?(?:llamo|hablo|marco)|cerrad[oa]s?|el lunes|ocupad[oa])\b/,
 };
 export const notYet =
-  /\b(?:todavia|aun) no\b|\bno (?:le |la |lo )?(?:he|hemos|ha) (?:dado|alimentado|empezado|comido|tomado|probado)\b|\bno (?:ha )?(?:comido|empezamos)\b|\b(?:sigue |esta )?(?:dormid[oa]|durmiendo)\b/;
+  /\bno (?:la|lo) (?:he|hemos) visto\b|\besta con (?:su|el|la) (?:papa|mama|abuel[oa]|tia|otra familia)\b|\b(?:todavia|aun) no\b|\bno (?:le |la |lo )?(?:he|hemos|ha) (?:dado|alimentado|empezado|comido|tomado|probado)\b|\bno (?:ha )?(?:comido|empezamos)\b|(?<!\b(?:bien|perfect[oa]|tranquil[oa]|todo|completo)\b.{0,30})\b(?:sigue |esta )?(?:dormid[oa]|durmiendo)\b/;
 export const notAll = /\b(?:excepto|menos|salvo|solo (?:me )?falta|falta|aparte de|pero no|todo pero)\b/;
 export const someTimeAgo =
   /\b(?:antes de (?:dormir|acostar\w*)|(?:a la hora de|en) (?:la )?(?:cena|comida|almuerzo|desayuno|merienda)|(?<!desde )anoche|(?<!desde )ayer|hace (?:un )?rato|(?:esta|en la) (?:tarde|noche|manana))\b/;
@@ -93,6 +98,9 @@ export const unwell: Statements = {
 };
 export const notWell =
   /\b(?:(?:no (?:esta|se ve|se siente|anda|la veo|lo veo|parece|luce|esta actuando|respira)) (?:\w+ )?(?:bien|normal|tranquil[oa]|muy bien)|(?:muy|bien|super|tan) (?:mal|enferm[oa]|mala|malit[oa])|(?:esta|se ve|anda|la veo|lo veo|se puso|se siente) (?:mal|malit[oa]|peor|grave|enferm[oa])|peor|empeor\w*|se (?:me |nos )?(?:esta )?(?:muere|muriendo)|emergencia|grave|mal[oa] color)\b/;
+/** A question of theirs after a statement, with or without its mark. */
+export const asksToo =
+  /\b(?:debo|debemos|deberia|sera (?:bueno|mejor)|(?:lo|la) (?:despierto|dejo)|hace falta) ?(?:despertar\w*|dormir|dejar\w*|llevar\w*|darle|esperar)?\b/;
 /** Words of trouble taken back. */
 export const notSoBad =
   /\b(?:no (?:es|esta|hay|se ve)?|ni|sin) ?(?:una |nada |muy |tan )*(?:emergencia|peor|mal|grave|enferm[oa])\b|\bkit de emergencias?\b/g;
@@ -101,7 +109,8 @@ export const fedLately: Statements = {
   no: /\b(?:nada|hace (?:varias |muchas )?horas|hace mucho|desde (?:anoche|ayer|la (?:cena|tarde|manana|noche|comida)|el (?:almuerzo|desayuno))|anoche|ayer|no (?:ha|le|la|lo|he|hemos) (?:\w+ ?)?(?:comido|dado|tomado|alimentado)?|en ayunas|ayuno)\b/,
 };
 /** What is given on other days, or is due, tells nothing of the last hour. */
-export const notGiven = /\b(?:le toca|le tocaba|normalmente|suele|por lo general)\b/;
+export const notGiven =
+  /\b(?:le toca|le tocaba|normalmente|suele|por lo general)\b|\b(?:enfermera|ninera|abuela|suegra|mama|papa|senora|cuidadora) (?:estuvo|estaba|se fue|salio|trabajo)\b/;
 /** A no that opens the text. */
 export const startsNo = /^(?:no|nop|nope)\b/;
 export const airFirst = /\b(?:aire|primero|al principio)\b/;

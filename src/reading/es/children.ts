@@ -4,5 +4,12 @@ export const no = 'no|nop';
 export const takeBack = 'espere?|perdon|perdone|disculpe|en realidad|quise decir|quiero decir|me equivoque|digo';
 export const itIs = '(?:es(?: el| la)?(?: de)?|era|se trata de|por|para)';
 export const not = 'no es(?: de)?|no era|no';
-export const none =
-  '^(?:ningun[oa]?(?: de (?:ellos|ellas|los dos|las dos|esos))?|nadie|otr[oa](?: (?:nin[oa]|hij[oa]))?|es otr[oa](?: nin[oa])?)[.! ]*$';
+const child = '(?:nin[oa]|hij[oa]|bebe|sobrin[oa]|niet[oa]|vecin(?:[oa]|it[oa])|ahijad[oa])';
+export const none = `^(?:ningun[oa]?(?: de (?:ellos|ellas|los dos|las dos|esos|esas|mis hijos))?|nadie|otr[oa](?: (?:nin[oa]|hij[oa]))?|es otr[oa](?: nin[oa])?|no es (?:de )?(?:mis? hij[oa]s?|mi[oa]s?|ningun[oa]))(?:,? (?:es|son|cuido a|estoy cuidando a)(?: (?:el|la|un|una|mi|a))* ${child}(?: (?:\\w+ ?){1,4})?)?[.! ]*$`;
+/** Another child, told by one of the family's; said of the writer it is the caller. */
+export const relative = {
+  before:
+    '(?:herman(?:it)?[oa]|gemel(?:it)?[oa]|prim(?:it)?[oa]|amig(?:uit)?[oa])(?: (?:mayor|menor|chic[oa]|grande))? de(?:l| la| el)?',
+  after: '(?!)',
+};
+export const caller = 'soy|soy la|soy el|habla|habla la|habla el';

@@ -80,7 +80,9 @@ export const yesterday = /\bayer\b/;
 export const justNowFirm =
   /\b(?:justo ahora|ahora ahora|recien(?:cito|tito)?(?! nacid)|acab[ao]s? de (?:salir|caer|arrancar|jalar|sacar|zafar|pasar|quitar|soltar|desprender)\w*|hace (?:un |unos )?(?:momento|momentito|instante|segunditos?|segundos?|nada|minutito)|en este (?:momento|instante)|ahora)\b/;
 export const justNow =
-  /\b(?:justo ahora|recien(?:cito|tito)?(?! nacid)|acab[ao]s? de \w+|hace (?:un |unos )?(?:momento|momentito|instante|segunditos?|segundos?|nada|minutito)|en este (?:momento|instante)|ahora)\b/;
+  /\b(?:justo ahora|recien(?:cito|tito)?(?! nacid)|acab[ao]s? de (?!llegar|levant|despert|entrar|enter|regres|volver|encontr|ver\b)\w+|hace (?:un |unos )?(?:momento|momentito|instante|segunditos?|segundos?|nada|minutito)|en este (?:momento|instante)|ahora)\b/;
+/** An hour is said with its article: "a las cinco". */
+export const hourOrMinutes = /(?!)/;
 /** "Antes de medianoche" has no earlier end. */
 export const beforeTime =
   /\bantes de (?:como )?(?:las? |la )?(?:medianoche|media noche|mediodia|\d{1,2}(?!\d| ?(?:m|hora|hr|seg|dia)))/;

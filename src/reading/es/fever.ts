@@ -5,4 +5,4 @@ export const named =
 export const withUnit =
   /\b(\d{2,3}(?:\.\d+)?) ?(?:grados?|g de|f|c|celsius|centigrados|fahrenheit|(?:de )?(?:fiebre|temperatura|calentura|temp))\b/g;
 export const bare =
-  /^(?:(?:tiene|trae|esta|estaba|en|a|si|no|pero|ahora|como|casi|con|de|anda|ya|marca|le marco|es|son) )*(10[0-7](?:\.\d)?|9[89]\.\d|3[789](?:\.\d)?|4[01](?:\.\d)?)\b(?! ?(?:kg|kilos?|lbs?|libras?|ml|cm|g|fr|%|semanas?|min\w*|dias?|horas?))/g;
+  /(?:^|[,;] ?|\b(?:amanecio|desperto|desperte|dio|marco|subio|tuvo|tiene|tenia|esta) )(?:(?:tiene|trae|esta|estaba|en|a|si|no|pero|ahora|como|casi|con|de|anda|ya|marca|le marco|es|son) )*(10[0-7](?:\.\d)?|9[89]\.\d|3[789](?:\.\d)?|4[01](?:\.\d)?)\b(?! ?(?:kg|kilos?|lbs?|libras?|ml|cm|g|fr|%|semanas?|min\w*|dias?|horas?))/g;

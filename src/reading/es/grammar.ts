@@ -34,6 +34,12 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
   [/\b(?:zonda|sonada|sondita)\b/g, 'sonda'],
   [/\b(?:bot[o]nsito|botoncito|voton)\b/g, 'boton'],
   [/\btubito\b/g, 'tubo'],
+  [/\bal ?rr?ededor\b/g, 'alrededor'],
+  [
+    /(?<=\b(?:rompio|revento|pincho|poncho|exploto) )la (?:bolita|bombita)\b|\b(?:la )?(?:bolita|bombita)(?= (?:se |esta |rota|reventad))/g,
+    'el globo',
+  ],
+  [/\bsept\b\.?/g, 'septiembre'],
   [/\baki\b/g, 'aqui'],
   [/\bnari[sc]e?s?\b/g, 'nariz'],
   [/\b(?:enpuj|empuj|enpug|empug)/g, 'empuj'],

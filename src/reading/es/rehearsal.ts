@@ -6,7 +6,8 @@ const doing =
 /** What may come up while practising is named as such: it is not said to have come. */
 const supposed =
   '(?:(?: (?:para|por si|si|cuando|que hacer|lo que hay que hacer|en caso de que))+(?: (?:el|la|su|una?|mi))?(?: (?:tubo|sonda|boton))?(?: se)?(?: (?:le|me|nos))?(?: (?:sale|salga|cae|caiga|saliera))?(?: (?:el|la|su))?(?: (?:tubo|sonda|boton))?)?';
-const when = '(?: (?:por favor|ahora|ahorita|hoy|otra vez|de nuevo|con (?:usted|ustedes|la linea|esto)|gracias))*';
+const when =
+  '(?: (?:por favor|ahora|ahorita|hoy|otra vez|de nuevo|con (?:usted|ustedes|la linea|esto)|gracias|con (?:mi|la|el|una?)(?: nuev[oa])? (?:mama|papa|espos[oa]|marido|nin?era|abuela|suegra|hermana|familia|tia|cuidadora)|lo (?:del?|de la) (?:sonda|tubo|boton)|no es real|no (?:ha )?pas(?:o|ado) nada))*';
 
 /** The wish, as the whole text. */
 export const wish = new RegExp(

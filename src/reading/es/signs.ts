@@ -18,7 +18,7 @@ export const signWords: readonly SignWords[] = [
   {
     sign: 'colour',
     sure: new RegExp(
-      `\\b(?:(?:esta|estan|se|puso|pusieron|puesto|puesta|poniendo\\w*|pone|ponen|ve|ven|quedo|anda|toda|todo|muy|medio|como|${body})(?: (?:esta|estan|se|le|la|lo|los|las|ve|ven|pone|ponen|puso|poniendo|muy|toda|todo|un|poco|medio|como|de|ya|alrededor|el|su|sus|y|${body})){0,5} ${blue}|${blue}(?: (?:en|de|del|alrededor|la|los|las|el|su|sus|toda|todo)){0,4} ${body}|(?:muy|super|bien|tan|demasiado|re) (?:palid\\w*|pali\\w*|blanc[oa])|palid\\w* como|palid\\w* palid\\w*|blanc[oa] como (?:un |una |el |la )?\\w+|(?<!^)sin color|(?:perdio|perdiendo|se le fue) (?:el |su )?color|amoratad\\w*|morat\\w*|cianosis|cianotic\\w*|no tiene color)\\b`,
+      `\\b(?:(?:esta|estan|se|puso|pusieron|puesto|puesta|poniendo\\w*|pone|ponen|ve|ven|quedo|anda|toda|todo|muy|medio|como|${body})(?: (?:esta|estan|se|le|la|lo|los|las|ve|ven|pone|ponen|puso|poniendo|muy|toda|todo|un|poco|medio|como|de|ya|alrededor|el|su|sus|y|${body})){0,5} ${blue}|${blue}(?: (?:en|de|del|alrededor|la|los|las|el|su|sus|toda|todo)){0,4} ${body}|(?:muy|super|bien|tan|demasiado|re) (?:palid\\w*|pali\\w*|blanc[oa])|palid\\w* como|palid\\w* palid\\w*|blanc[oa]s? como (?:un |una |el |la )?\\w+|(?:labi\\w*|cara|carita|boca|boquita|cachetes|mejillas|unas|piel)(?: (?:esta|estan|se|le|ven|ve|pone|ponen|pusieron|puso|muy|bien|todos|todas|los|las)){0,4} (?:blanc[oa]s?|transparentes?)|(?<!^)sin color|(?:perdio|perdiendo|se le fue) (?:el |su )?color|amoratad\\w*|morat\\w*|cianosis|cianotic\\w*|no tiene color)\\b`,
       'g',
     ),
     near: new RegExp(
@@ -51,7 +51,7 @@ export const signWords: readonly SignWords[] = [
   {
     sign: 'tight-belly',
     sure: new RegExp(
-      `\\b(?:${belly}${copula} (?:mas (?:dur|hinchad|inflamad|rigid)[oa]|tens[oa]|apretad\\w*|inflad\\w*|inflando\\w*|inflo|grande|grandota|gord[oa]|llen[oa]|firme|creciendo|gases|abombad\\w*|globo)|(?:tens[oa]|apretad\\w*|inflad\\w*|abombad\\w*)(?: (?:la|el|su|de|del)){0,2} ${belly})\\b`,
+      `\\b(?:${belly}${copula} (?:mas (?:dur|hinchad|inflamad|rigid)[oa]|tens[oa]|apretad\\w*|inflad\\w*|inflando\\w*|inflo|duplic\\w*|al doble|grande|grandota|gord[oa]|llen[oa]|firme|creciendo|gases|abombad\\w*|globo)|(?:tens[oa]|apretad\\w*|inflad\\w*|abombad\\w*)(?: (?:la|el|su|de|del)){0,2} ${belly})\\b`,
       'g',
     ),
   },
@@ -63,10 +63,10 @@ export const signWords: readonly SignWords[] = [
   {
     sign: 'vomit',
     sure: new RegExp(
-      `\\b(?:(?:vomit\\w*|vomit[oó]|devolv\\w*|devuelv\\w*|arroj\\w*|guacare\\w*|regurgit\\w*|basc\\w*|deposo)(?: \\w+){0,4} ${green}|(?:verd\\w*|bilis)(?: \\w+){0,2} (?:vomit\\w*|arroj\\w*)|(?:vomit\\w*|devolv\\w*|devuelt\\w*|arroj\\w*)(?: \\w+){0,2} (?:muchas veces|varias veces|a cada rato|todo|sin parar|\\d+ veces|otra vez|de nuevo|seguido|mucho|muchisimo|bastante|constante\\w*|todo el (?:dia|tiempo)|toda la noche|a chorros?|en proyectil)|(?:no (?:para|deja|ha parado|ha dejado) de|sigue|lleva|esta|sin parar de|cada vez mas|mucho|much[oa]s|varios|empezo a|comenzo a) (?:vomit\\w*|devolver|devolviendo|arroj(?:ar|ando))|vomitando|vomita|devolviendo|bilis|bilioso)\\b`,
+      `\\b(?:(?:vomit\\w*|vomit[oó]|devolv\\w*|devuelv\\w*|arroj\\w*|guacare\\w*|regurgit\\w*|basc\\w*|deposo)(?: \\w+){0,4} ${green}|(?:verd\\w*|bilis)(?: \\w+){0,2} (?:vomit\\w*|arroj\\w*)|(?:[2-9]|varios|muchos) vomitos?|volvi\\w* (?:todo )?(?:el |la )?(?:estomago|leche|comida)(?: \\w+){0,2} (?:otra vez|de nuevo|veces)|(?:vomit\\w*|trasboc\\w*|devolv\\w*|devuelt\\w*|arroj\\w*)(?: \\w+){0,2} (?:muchas veces|varias veces|a cada rato|todo|sin parar|\\d+ veces|otra vez|de nuevo|seguido|mucho|muchisimo|bastante|constante\\w*|todo el (?:dia|tiempo)|toda la noche|a chorros?|en proyectil)|(?:no (?:para|deja|ha parado|ha dejado) de|sigue|lleva|esta|sin parar de|cada vez mas|mucho|much[oa]s|varios|empezo a|comenzo a) (?:vomit\\w*|devolver|devolviendo|arroj(?:ar|ando))|vomitando|vomita|devolviendo|bilis|bilioso)\\b`,
       'g',
     ),
-    near: /\b(?:vomit\w*|devolvi\w*|arrojo|arcad\w*|arqu\w+ada\w*|arquead\w*|nause\w*|ascos?|regurgit\w*|ganas de vomitar|guacare\w*|eructa\w*)\b/g,
+    near: /\b(?:vomit\w*|trasboc\w*|volvi\w* (?:todo )?(?:el |la )?(?:estomago|leche|comida)|devolvi\w*|arrojo|arcad\w*|arqu\w+ada\w*|arquead\w*|nause\w*|ascos?|regurgit\w*|ganas de vomitar|guacare\w*|eructa\w*)\b/g,
   },
   {
     sign: 'fever',
@@ -75,12 +75,12 @@ export const signWords: readonly SignWords[] = [
   },
   {
     sign: 'pain',
-    sure: /\b(?:quej\w* de(?:l)? dolor\w*|(?:llor|chill|quej|grit)\w* (?:cuando|si|al) (?:se )?(?:lo |la |le )?(?:toc|apriet|apret|mov|muev)\w*|dolor\w*|duele\w*|dolid\w*|adolorid\w*|dolio|doliendo\w*|ardor|arde|ardiendo(?:le)|colicos?|retortij\w*|calambres?|sensible)\b/g,
+    sure: /\b(?:encog\w* (?:las |sus )?(?:pierna|rodilla)s?|quej\w* de(?:l)? dolor\w*|(?:llor|chill|quej|grit)\w* (?:cuando|si|al) (?:se )?(?:lo |la |le )?(?:toc|apriet|apret|mov|muev)\w*|dolor\w*|duele\w*|dolid\w*|adolorid\w*|dolio|doliendo\w*|ardor|arde|ardiendo(?:le)|colicos?|retortij\w*|calambres?|sensible)\b/g,
     near: /\b(?:molest\w*|incomod\w*|quej\w*|gim(?:e|i|ot)\w*|irritad[oa] del? dolor)\b/g,
   },
   {
     sign: 'leak',
-    sure: /\b(?:gote(?:a|ando|o|aba|ar|os)\b|gotera|fuga\w*|filtr\w*|escurr\w*|chorrea\w*|derram\w*|rezum\w*|(?:se (?:le )?(?:esta )?)?(?:sale|saliendo|salio|tira|tirando|bota|botando)(?: \w+){0,4} (?:por (?:los |el |un |al )?(?:lados?|lado|alrededor|fuera|orilla\w*|costado\w*|borde\w*)|alrededor|del (?:agujero|hoyo|hoyito|estoma)))\b/g,
+    sure: /\b(?:gote(?:a|ando|o|aba|ar|os)\b|gotera|fuga\w*|filtr\w*|escurr\w*|chorre\w+|derram\w*|rezum\w*|(?:se (?:le )?(?:esta )?)?(?:sale|saliendo|salio|tira|tirando|bota|botando)(?: \w+){0,4} (?:por (?:los |el |un |al )?(?:lados?|lado|alrededor|fuera|orilla\w*|costado\w*|borde\w*)|al lado|alrededor|del (?:agujero|hoyo|hoyito|estoma)))\b/g,
   },
 ];
 
@@ -94,7 +94,7 @@ export const negator =
 
 /** A word that may stand between a negation and its sign without ending its reach. */
 export const reach =
-  /^(?:hay|hubo|tiene|tengo|tuvo|teniendo|veo|ve|ven|vemos|le|la|lo|les|se|me|nos|ha|han|he|hemos|esta|estan|estuvo|estado|anda|andan|a|un|una|ningun|ninguna|ningunas|ninguno|mas|nada|de|del|el|los|las|con|signos?|senal|senales|rastros?|visible|fresca|fresco|nuev[oa]s?|tanto|tanta|muy|parece|ni|sale|salio|saliendo|salido|sintio|siente|siento|noto|nota|presenta|presentado|presento|por|en|ahi|ya|algo|que|este|haya|tenido|sido|puesto|pone|puso|poniendo|ninguno|sonda|tubo|boton|agujero|hoyito|estoma|herida|su|sus|color|algun|alguna|dado|visto|trae|tan|o|u|e|al|tocar|esa|ese|eso|asi|como|verde|morad\w*|azul\w*|palid\w*|mal|roj[oa]|alta|alto|dolor|signo|sintomas?|ganas|problemas?|dificultad|cuesta|trabajo|para|respirar|labios|cara|boca|piel|barrig\w*|panz\w*|estomago|vientre|abdomen|bien|todo|toda|cosa|tipo|clase|hinchad[oa]|ella|nin[oa]|bebe|hij[oa]|mi|fuerte|fuertes|mucho|mucha|quejado|queja|tanto|demasiad[oa]|parar|ver|verse|sangre|todavia|aun|por|fuera|donde|ponerse|parece|aparente)$/;
+  /^(?:hay|hubo|es|tiene|tengo|tuvo|teniendo|veo|ve|ven|vemos|le|la|lo|les|se|me|nos|ha|han|he|hemos|esta|estan|estuvo|estado|anda|andan|a|un|una|ningun|ninguna|ningunas|ninguno|mas|nada|de|del|el|los|las|con|signos?|senal|senales|rastros?|visible|fresca|fresco|nuev[oa]s?|tanto|tanta|muy|parece|ni|sale|salio|saliendo|salido|sintio|siente|siento|noto|nota|presenta|presentado|presento|por|en|ahi|ya|algo|que|este|haya|tenido|sido|puesto|pone|puso|poniendo|ninguno|sonda|tubo|boton|agujero|hoyito|estoma|herida|su|sus|color|algun|alguna|dado|visto|trae|tan|o|u|e|al|tocar|esa|ese|eso|asi|como|verde|morad\w*|azul\w*|palid\w*|mal|roj[oa]|alta|alto|dolor|signo|sintomas?|ganas|problemas?|dificultad|cuesta|trabajo|para|respirar|labios|cara|boca|piel|barrig\w*|panz\w*|estomago|vientre|abdomen|bien|todo|toda|cosa|tipo|clase|hinchad[oa]|ella|nin[oa]|bebe|hij[oa]|mi|fuerte|fuertes|mucho|mucha|quejado|queja|tanto|demasiad[oa]|parar|ver|verse|sangre|todavia|aun|por|fuera|donde|ponerse|parece|aparente)$/;
 
 /** "¿Fiebre? no" asks and denies in one. */
 export const askedAndDenied = /\?+ ?(?=(?:no|nada|ningun[oa]?)\b(?! \w))/g;
@@ -117,7 +117,7 @@ export const past =
 
 /** "Desde ayer" goes on. */
 export const sinceThen =
-  /\bdesde (?:ayer|anoche|antier|esta (?:manana|tarde|noche|madrugada)|hace (?:\w+ ){0,2}(?:horas?|dias?|rato|\w+))(?: (?:en|por) la \w+)?\b/g;
+  /\bque (?:ayer|anoche|antier|antes|hace rato|(?:esta|en la) (?:manana|tarde|noche))\b|\bdesde (?:ayer|anoche|antier|esta (?:manana|tarde|noche|madrugada)|hace (?:\w+ ){0,2}(?:horas?|dias?|rato|\w+))(?: (?:en|por) la \w+)?\b/g;
 
 /** Said to be over, in the same statement or a later one of the sentence. */
 export const over =
@@ -141,6 +141,7 @@ export const lookalikes: readonly RegExp[] = [
   /\b(?:(?:mi|su|la|el) (?:espos[oa]|marido|mama|papa|suegr[oa]|doctora?|enfermera)|(?:en (?:el|su)|al) trabajo)(?: y)? (?:ya )?no (?:me |nos )?contesta\w*(?! (?:la|el|mi|su) (?:nin|beb|hij|nen))|\bno (?:me |nos )?contesta\w* (?:el |al |mis? |las? )?(?:telefono|cel\w*|llamadas?|mensajes?)\b/g,
   /\bme (?:sangra|sangran|duele|duelen) (?:la|el|los|las|un) (?:mano|manos|dedo|dedos|brazo)(?: a mi)?\b/g,
   /\b(?:como|parece) (?:de )?(?:el |un )?vomit\w*\b|\b(?:amarill\w*|verd\w*|cafe|beige) (?:muy )?palid\w*/g,
+  /\b(?:para(?: que)? no(?: se)?|sin) (?:despert|despiert)\w*/g,
   /\bnada (?:aguad|floj|palid|morad|azul|dur|hinchad|inflad|calient)\w*/g,
   /\b(?:respir[ae]|respirar|respire|respiro|respirando|respiramos) (?:hondo|profundo|profundamente)\b|\brespirador\b|\bun respiro\b/g,
   /(?<!\b(?:no|ni|sin|apenas|casi|nunca|puede|tampoco)(?: (?:esta|le|la|se|puede|lo|anda|parece))* ?)\brespir(?:a|ando|acion|ar)(?: (?:es|esta|va|se|ve|muy|todo|sigue|parece|super|perfectamente|totalmente|y|duerme|come|la|lo|veo|siente|de|forma|manera|por))* (?:bien(?! (?:feo|raro|rara|mal|rapid|agitad))|normal\w*|tranquil\w*|perfect\w*|sin (?:ningun |ninguna )?(?:problemas?|dificultad)|calmad\w*|facil\w*|regular|sol[oa]|tranquilamente)\b(?! no)/g,
@@ -149,13 +150,19 @@ export const lookalikes: readonly RegExp[] = [
   /\b(?<!\bcomo (?:un |una |el |la )?)(?:tapa|tapita|tapon|pinza|puerto|puertos|tubo|tubito|sonda|boton|tira|tirita|valvula|globo|jeringa|caja|bolsa|papel|kit|gasa|cinta|camisa|cobija|trapo|toalla|punta|linea|anillo|marca|ropa|panal|manta|vestido|zapat\w+|agua|strip)s?(?: (?:es|son|esta|se|puso|de|color|la|el|que|tiene|un|una|muy|ya|medio|cambio|a|salio|ve|quedo)){0,4} (?:azul\w*|morad\w*|gris\w*|verd\w*|roj[oa]s?|rosad?a?o?|amarill\w*|blanc[oa]s?|palid\w*|caliente|tibia)\b/g,
   /\b(?:la|el|una|un) (?:azul|morad[oa]|verde|roj[oa]|rosa|rosad[oa]|gris)\b(?! (?:en|de|del) )/g,
   /\b(?:agua|toalla|trapo|bano|compresa|panito|pano|leche|formula|cuarto) (?:muy )?(?:caliente|calientita|tibia|tibio)\b|\bdolor de cabeza\b/g,
-  /\b(?:yo|estoy|mama|papa|mi (?:mama|esposo|esposa|suegra|hermana)|estamos|me)(?: \w+)? (?:llorando|temblando|gritando|sudando|desmay\w+|vomitar|ahog\w+|grit\w+|agitad[oa])\b|\b(?:estoy|ando|me puse|me siento) (?:muy |toda |todo )?(?:palid[oa]|temblando|debil|agitad[oa]|sudando|mal)\b/g,
+  /\b(?:yo|estoy|mama|papa|mi (?:mama|esposo|esposa|suegra|hermana)|estamos|(?<!\bse )me)(?: \w+)? (?:llorando|temblando|gritando|sudando|desmay\w+|vomitar|ahog\w+|grit\w+|agitad[oa])\b|\b(?:estoy|ando|me puse|me siento) (?:muy |toda |todo )?(?:palid[oa]|temblando|debil|agitad[oa]|sudando|mal)\b/g,
   /\b(?:le )?(?:va a doler|dolera|le duele\?|esto duele|sin que le duela|para que no le duela|no quiero que le duela|lastimar\w*)\b/g,
 ];
+/** Words of quantity: a negation that reaches them leaves some of the sign. */
+export const muchOf = /\b(?:much[oa]s?|muchisim[oa]|tant[oa]s?|demasiad[oa]s?|bastante|gran cosa)\b/;
+export const muchAfter = /^ (?:mucho|muchisimo|tanto|demasiado|bastante|gran cosa)\b/;
+/** How a list written with slashes is said. */
+export const or = ' o ';
 /** A list: its negation reaches all of it. */
 export const listed = / (?:o|u|ni) /;
 /** Where a statement inside a sentence ends. */
 export const statementEnd =
   /\||\b(?:(?:pero|solo|solamente|nada mas)(?! (?:es |fue |muy |solo |nada mas |como |son )*(?:un |una |unas |unos )?(?:poc|poquit|tantit|leve|gotit|gotas?|hilit|manchit|puntit|\d got))|excepto|sino|aunque|luego|entonces|porque|lo que|salvo|menos)\b|\by\b|\be\b/;
 /** "Fiebre: no". */
-export const deniedAfter = /^ ?(?:[:=-] ?)?(?:no|nada|ningun[oa])$/;
+export const deniedAfter =
+  /^ ?(?:[:=-] ?)?(?:no|nada|ningun[oa])$|^ (?:no (?:le |se )?(?:le )?(?:veo|vi|vemos|hay|tiene|sale|ve|noto)|tampoco)$/;

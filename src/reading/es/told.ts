@@ -21,9 +21,9 @@ export const notAge =
 export const born =
   /\b(?:nacio|nacid[oa]|fecha de nacimiento|nacimiento|cumpleanos)(?: (?:el|en|es|fue|:))*:? ?([a-z0-9 ,/.-]{4,24})/;
 export const latexAllergy =
-  /\b(?:alergi\w* (?:\w+ ){0,2}latex|latex alergi\w*|reaccion\w* al latex|no (?:puede|tolera) (?:usar |tener |tocar )?(?:el )?latex)\b/;
+  /\b(?:alergi\w* (?:\w+ ){0,2}latex|latex alergi\w*|reaccion\w* al latex|latex\b.{0,24}\b(?:es|tiene) (?:muy )?alergi\w+|no (?:puede|tolera) (?:usar |tener |tocar )?(?:el )?latex)\b/;
 export const noLatexAllergy =
-  /\b(?:no|sin|ni|ninguna|nunca) (?:\w+ ){0,3}(?:alergi\w* (?:\w+ ){0,2}latex|latex)\b(?<!no (?:puede|tolera) (?:usar |tener |tocar )?(?:el )?latex)/;
+  /\blatex\b.{0,24}\bno (?:es|tiene) (?:muy )?alergi\w+|\b(?:no|sin|ni|ninguna|nunca) (?:\w+ ){0,3}(?:alergi\w* (?:\w+ ){0,2}latex|latex)\b(?<!no (?:puede|tolera) (?:usar |tener |tocar )?(?:el )?latex)/;
 export const noKit =
   /\b(?:no (?:tengo|tenemos|hay|traigo|encuentro|encontramos|me dieron|nos dieron) (?:el |un |ningun |nuestro )?|sin (?:el )?|perdi (?:el )?|perdimos (?:el )?)kit\b/;
 export const noStrips =

@@ -8,7 +8,8 @@ export const jFirm =
 export const j =
   /\b(?:j ?-?tubes?|jtubes?|(?:tubo|sonda|boton)(?: de(?: tipo)?)? j|yeyun\w*|jejun\w*|pej)\b|(?<![-/] ?)\bj\b|\bjota\b/g;
 export const noseFirm = /\b(?:n ?-?g ?-?tubes?|ngs?|sng|naso\w+|(?:por|de|en) (?:la|su) (?:nariz|naricita|fosa))\b/g;
-export const nose = /\b(?:n ?-?[gj] ?-?tubes?|n[gj]s?|sng|naso\w*|nariz|naricita|nasal)\b/g;
+export const nose =
+  /\b(?:n ?-?[gj] ?-?tubes?|n[gj]s?|sng|naso\w*|nariz|naricita|nasal)\b(?! (?:esta |muy |toda |un poco )*(?:tapada|mocosa|congestionada|con mocos|roja|suelta))/g;
 export const gFirm =
   /\b(?:g ?-?tubes?|gtubes?|gt|(?:tubo|sonda|boton)(?: de(?: tipo)?)? g|(?:sonda|tubo|boton) (?:de |por |para )?(?:la )?gastro\w*|gastrostom\w*|(?<!\b(?:contenidos?|jugos?|liquidos?) )gastric[oa]|peg)\b/g;
 export const g =
@@ -42,7 +43,7 @@ export const longInside =
 export const shortInside = /\b(?:cort[oa]|cortit[oa]|chiquit[oa]|chic[oa]|pequen[oa]|(?:1|una) pulgada)\b/g;
 
 export const unsure =
-  /\b(?:no (?:estoy|estamos) (?:muy )?segur\w*|no (?:lo |la )?se(?! (?:salio|le|cayo|ha|sale)\b)|no (?:me )?(?:acuerdo|recuerdo)|ni idea|no (?:tengo|tenemos) (?:ni )?idea|creo|quizas?|tal vez|a lo mejor|supongo|probablemente|posiblemente|puede ser|podria|me parece|pienso|quien sabe|cual es la diferencia|que es (?:una?|eso)|como (?:se|puedo) (?:sabe|saber|distingo)|desconozco|imagino|dificil de|o algo asi)\b/;
+  /\b(?:no (?:estoy|estamos) (?:muy )?segur\w*|no (?:lo |la )?se(?! (?:salio|le|cayo|ha|sale|usar\w*|hacer\w*|poner\w*|como|meter\w*|cambiar\w*)\b)|no (?:me )?(?:acuerdo|recuerdo)|ni idea|no (?:tengo|tenemos) (?:ni )?idea|creo|quizas?|tal vez|a lo mejor|supongo|probablemente|posiblemente|puede ser|podria|me parece|pienso|quien sabe|cual es la diferencia|que es (?:una?|eso)|como (?:se|puedo) (?:sabe|saber|distingo)|desconozco|imagino|dificil de|o algo asi)\b/;
 
 /** A device word that is none of the known ones, as in "es una sonda tal". */
 export const deviceForm =

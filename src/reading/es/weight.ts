@@ -26,7 +26,7 @@ export const otherNumbers: readonly RegExp[] = [
   /\b\d+(?:\.\d+)? ?-?(?:anos?|mes(?:es)?|semanas?|dias?|minutos?|mins?|min|horas?|hrs?|ml|cc|cm|pulgadas?|fr|french|am|pm|%|metros?)\b(?: de edad)?/g,
   /\b\d{1,4}[/-]\d{1,2}(?:[/-]\d{2,4})?\b(?=.*[/-])/g,
   /\b\d{1,2}:\d{2}\b/g,
-  /\b(?:paso|numero|en|desde|talla|tamano|edad) \d+\b/g,
+  /\b(?:paso|numero|en|desde|talla|tamano|edad) \d+[a-z]?\b/g,
 ];
 export const unknown =
   /\b(?:no (?:estoy|estamos) (?:muy )?segur\w*|no (?:lo |la )?se(?! (?:le|ha|pesa)\b)|no (?:me )?(?:acuerdo|recuerdo)|ni idea|no (?:tengo|tenemos) (?:ni )?(?:idea|bascula|balanza|pesa|como)|no (?:lo|la) (?:hemos|he|han) pesado|(?:nunca|no) (?:lo|la) pes\w+|quien sabe|sin bascula|desconozco|se me olvido|no (?:sabria|sabemos))\b/;

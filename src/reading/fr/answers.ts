@@ -9,10 +9,12 @@ const place =
   '(?: (?:avec|moi|nous|la|ici|dans|le|son|sac|a|maison|cote|main|pret|prete|et|sur|devant|de|secours|rechange|urgence|chez|voiture|placard|tiroir|armoire|frigo|sous|les|yeux|mains|en|on|dispo|disponible|l|hopital|formee?|encore|quelques|restent|reste|toujours|au|complet))*';
 
 export const kit: Statements = {
+  // Latex in it may be what the child cannot have.
+  unless: /\b(?:y a|contient|est|sont) (?:du |de le |en )?latex\b|\blatex dedans\b/,
   neutral:
-    /\b(?:jamais|pas|nplus)(?: (?:encore|eu|ete|du|besoin|de|a|le|la|lai|les))* (?:fait|utilise\w*|servie?|essaye\w*|ouverte?|ouvrir|fait|faire|perimee?s?|besoin|expire\w*|servir)(?: (?:seule?|ca|moi meme|encore|toute seule))*\b/g,
+    /\b(?:jamais|pas|nplus)(?: (?:encore|eu|ete|du|besoin|de|a|le|la|lai|les))* (?:fait|utilise\w*|servie?|essaye\w*|ouverte?|ouvrir|fait|faire|perimee?s?|besoin|expire\w*|servir)(?: (?:seule?|ca|moi meme|encore|toute seule))*\b|\b(?:pas|plus|nplus|sans) (?:de )?(?:gel|lubrifiant|gants?|compresses?|sparadrap|seringue)\b/g,
   yes: new RegExp(
-    `^${have} ?${thing}${place}$|^(?:kit|trousse)${place}$|^(?:(?:je |on |jai |nous |elle |il )*(?:a |ai |avons |ete |etais |etait |suis |sommes |avais )*(?:formee?s?|montre|apprise?|appris|entraine\\w*)).*$|^(?:(?:la |une |le |un )?(?:infirmi\\w+|hopital|medecin|docteur|ils|elle|il|on)) (?:me |nous |mont )?(?:a |ont |avait )?(?:bien )?(?:montre|explique|forme|appris).*$|^(?:(?:elle|trousse|le kit|la trousse|il) est|cest) (?:la|ici|devant moi|dans (?:le|mon|son) sac)$|^(?:kit|trousse) trouvee?$|^je sais (?:comment )?faire.*$|^on (?:me|nous|le?) ?a (?:bien |deja )?(?:montre|explique|appris|forme).*$`,
+    `^${have} ?${thing}${place}$|^(?:kit|trousse)${place}$|^(?:(?:je |on |jai |nous |elle |il )*(?:a |ai |avons |ete |etais |etait |suis |sommes |avais )*(?:formee?s?|montre|apprise?|appris|entraine\\w*)).*$|^(?:(?:la |une |le |un )?(?:infirmi\\w+|hopital|medecin|docteur|ils|elle|il|on)) (?:me |nous |mont )?(?:a |ont |avait )?(?:bien )?(?:montre|explique|forme|appris).*$|^(?:(?:elle|trousse|le kit|la trousse|il) est|cest|tout est) (?:la|ici|pret|devant moi|dans (?:le|mon|son) sac)$|^(?:kit|trousse) trouvee?$|^je sais (?:comment )?faire.*$|^on (?:me|nous|le?) ?a (?:bien |deja )?(?:montre|explique|appris|forme).*$`,
   ),
   no: /\b(?:(?:trouve|retrouve) (?:pas|plus|nplus)|perdu|perdue|restee? (?:a|chez|au)|laissee? (?:a|chez|au|dans)|oublie\w* (?:a|chez|au|le|la)|le a oubliee?|oubliee?$|deja utilisee?|plus (?:de|d) (?:kit|trousse|bandelette\w*)|pas (?:de )?(?:kit|trousse)|(?:a|ai) (?:pas|plus|nplus) recu|tout utilise|introuvable)\b/,
 };
@@ -23,7 +25,7 @@ export const shown =
 export const otherShown =
   /\b(?:femme|mari|conjointe?|maman|papa|mere|pere|infirmi\w+|mamie|grand mere|belle mere|copine|copain|epouse|elle|il|soeur|tante)\b.{0,30}\b(?:formee?|montre\w*|appris|sait (?:comment )?faire|sait le faire|explique\w*)\b.{0,30}\b(?:travail\w*|boulot|job|absente?|pas la|pas ici|dort|partie?|sortie?|voyage|deplacement|loin|pas (?:a la )?maison)\b/;
 export const notShown =
-  /\b(?:(?:jamais|pas|personne|nul|aucune?|nplus)(?: (?:\w+)){0,4} (?:montre\w*|formee?s?|formation|apprise?|appris|explique\w*|entraine\w*|montrer|apprendre|comment (?:faire|on fait|ca marche))|(?:sais|sait|savons|savent) (?:pas|plus|nplus|vraiment pas|pas du tout)(?: \w+){0,2} (?:comment|faire|quoi faire|me servir|utiliser|servir|le utiliser|le mettre)|(?:pas sure?|aucune idee|oublie)(?: \w+){0,2} (?:comment|quoi faire)|(?:personne|aucun)(?: \w+){0,4} (?:sait|forme\w*|montre\w*|appris|explique\w*)|sans formation|(?:sais|sait) pas faire|me a rien (?:montre|appris|explique)|rien (?:montre|appris|explique))\b/;
+  /\b(?:(?:jamais|pas|personne|nul|aucune?|nplus)(?: (?:\w+)){0,4} (?:montre\w*|formee?s?|formation|apprise?|appris|explique\w*|entraine\w*|montrer|apprendre|comment (?:faire|on fait|ca marche))|(?:sais|sait|savons|savent) (?:pas|plus|nplus|vraiment pas|pas du tout)(?: \w+){0,2} (?:comment|faire|quoi faire|me servir|utiliser|servir|le utiliser|le mettre)|(?:pas sure?|aucune idee|oublie)(?: \w+){0,2} (?:comment|quoi faire)|(?:personne|aucun)(?: \w+){0,4} (?:sait|forme\w*|montre\w*|appris|explique\w*)|sans formation|(?:sais|sait) pas faire|me a rien (?:montre|appris|explique)|rien (?:montre|appris|explique)|formation,? (?:jamais|non|aucune|pas encore))\b/;
 export const ownTube: Statements = {
   yes: new RegExp(
     `^(?!ok$)(?:(?:elle |il |cest |ca |tout |toute |est |a le air |le air |semble |parait |ballon\\w* )*(?:bon|bonne|bien|ok|nickel|parfait|parfaite|impeccable|impec)|${have} dans la main tout va bien|${have}|je (?:la|le) garde|jai (?:garde|recupere|conserve)|gardee?|recuperee?|garde) ?(?:${thing}|entier|entiere|en entier)${place}$`,
@@ -39,6 +41,7 @@ export const strips: Statements = {
 const liquid =
   '(?:lait|laiteux|liquide|jus|suc|formule|truc|trucs|chose|un peu|gouttes?|contenu|blanc\\w*|jaun\\w*|clair\\w*|transparent\\w*|trouble|caille\\w*|grumeaux|beige|verdatre|\\d+(?:\\.\\d+)? ?(?:ml|mls|cc)|preparation|nourriture|aliment\\w*|suc gastrique|gastrique|quelque chose|mousse|vert\\w*|brun\\w*|marron)';
 export const contents: Statements = {
+  neutral: /\bpas (?:encore )?(?:fini|termine|prete?)\b/g,
   yes: new RegExp(
     `^(?:(?:(?:oui|ok|jai|jen|ai|on|y|je|la|il|elle|cest|ca|eu|vu|tire|aspire|ramene|recupere|remontee?|revient|revenu|sort|sorti|vient|monte|vois|obtenu|recois|ressort|donne|pu|du|de|le|des|un|une|bien|quelques|peu|petit|genre|encore|environ|a|dans|seringue|est|avoir|tirer|aspirer|en|retire) )*${liquid}\\b.*|(?:ca (?:a )?(?:remonte\\w*|revient|marche|monte|vient|coule|sort|sorti|ressort|revenu)|jen ai (?:eu|tire|recupere|ramene)|reussi|un (?:petit )?peu|quelques gouttes|cest (?:re)?venu)(?: (?:bien|un peu|dans la seringue|tout seul|facilement))*)$`,
   ),
@@ -65,25 +68,26 @@ export const secured: Statements = {
   no: /\b(?:(?:tient|tiens|colle|reste) (?:pas|plus|nplus)|lache\w*|lousse|(?:elle |il |ca |sonde |tube )(?:bouge|glisse|sort|coulisse|flotte)(?! (?:pas|plus|nplus))|desserr\w*|pas (?:encore )?(?:fini|fait|fixe\w*|scotche\w*|rempli|gonfle|serre\w*|attache\w*)|encore en train|a moitie|mal fixe\w*|pas (?:bien |assez )?(?:serre\w*|tendue?|colle\w*|tape\w*|scotche\w*)|plus de (?:sparadrap|ruban|scotch|tape)|(?:sparadrap|ruban|scotch|tape) (?:colle|tient) (?:pas|plus|nplus)|pas (?:le )?ballon\w*|pas (?:de )?(?:sparadrap|ruban|scotch)|presque|bientot)\b/,
 };
 export const firstFeed: Statements = {
-  yes: /^(?:(?:ca |tout |elle |il |le repas |le gavage |repas |gavage |se est |sest |est |a |cest )*(?:bien |tres bien |super bien |ok |nickel )+(?:passee?|tolere\w*|alle|supporte\w*|pris)?(?: \w+){0,3}|(?:ca |tout |elle |il )*(?:se est |a |va |est )*(?:bien |tres bien |super )*(?:tres )?(?:bien|passe bien|ok|nickel|parfait|impeccable|bien passe|tolere|bien tolere)|tout est passe(?: (?:bien|doucement|lentement|tranquillement|facilement))*|(?:(?:elle|il|y|le gavage|enfant|le enfant|ca) )+a (?:bien|tout)(?: bien)? (?:ete|supporte|tolere|bu|pris|digere|garde)(?: \w+){0,3}|(?:aucun|pas de|sans) (?:probleme|souci)s?|rien a signaler|ras|super|parfait|(?:elle|il) a tout (?:bu|pris|mange|fini|garde))$/,
+  yes: /^(?:(?:ca |tout |elle |il |le repas |le gavage |repas |gavage |se est |sest |est |a |cest )*(?:bien |tres bien |super bien |ok |nickel )+(?:passee?|tolere\w*|alle|supporte\w*|pris)?(?: \w+){0,3}|(?:ca |tout |elle |il )*(?:se est |a |va |est )*(?:bien |tres bien |super )*(?:tres )?(?:bien|passe bien|ok|nickel|parfait|impeccable|bien passe|tolere|bien tolere)|(?:ca |cest |tout )?(?:est )?passee?|(?:le )?boire a bien (?:passee?|ete)(?: \w+){0,2}|tout est passe(?: (?:bien|doucement|lentement|tranquillement|facilement))*|(?:(?:elle|il|y|le gavage|enfant|le enfant|ca) )+a (?:bien|tout)(?: bien)? (?:ete|supporte|tolere|bu|pris|digere|garde)(?: \w+){0,3}|(?:aucun|pas de|sans) (?:probleme|souci)s?|rien a signaler|ras|super|parfait|(?:elle|il) a tout (?:bu|pris|mange|fini|garde))$/,
   no: /\b(?:du arreter|pas (?:bien|encore|tres bien|terrible|bon)|mal (?:passe|tolere|alle)|(?:se est |ca a |a ete )?mal|horrible\w*|terrible\w*|arretee?|refuse|veut pas|catastrophe)\b/,
 };
 export const nextDay: Statements = {
-  yes: /^(?:(?:elle|il|tout|ca|bebe|cest|on|tout le monde|la petite|le petit)(?: (?!(?:pas|nplus|jamais)\b)\w+){0,3} ?(?:bien|tres bien|super|ok|mieux|normal\w*|forme|nickel|parfait|contente?|merveille)(?: (?:ce matin|aujourdhui|maintenant))*|tout (?:va )?bien|ca va(?: \w+){0,2}|(?:aucun|pas de|sans) (?:probleme|souci)s?|rien a signaler|ras|nickel|super|parfait|(?:tres |bien )*(?:bien|mieux)|comme (?:de |d )?habitude|(?:elle|il) (?:joue|rit|gazouille|court)(?: \w+){0,3}|(?:elle|il) a bien dormi(?: tout va bien)?|en forme)$/,
+  yes: /^(?:(?:elle|il|tout|ca|bebe|cest|on|tout le monde|la petite|le petit)(?: (?!(?:pas|nplus|jamais)\b)\w+){0,3} ?(?:bien|tres bien|super|ok|mieux|normal\w*|forme|nickel|parfait|contente?|merveille)(?: (?:ce matin|aujourdhui|maintenant))*|tout (?:va )?bien|ca va(?: \w+){0,2}|(?:aucun|pas de|sans) (?:probleme|souci)s?|rien a signaler|ras|nickel|super|parfait|(?:tres |bien )*(?:bien|mieux)|comme (?:de |d )?habitude|(?:elle|il) (?:joue|rit|gazouille|court)(?: \w+){0,3}|(?:elle|il) a bien dormi(?: tout va bien)?|(?:(?:est |toujours |elle |il )*en )?(?:pleine |super |grande )?forme(?: (?:ce matin|aujourdhui|depuis hier|merci))*)$/,
   no: /\b(?:mal|pire|malade|pas (?:bien|tres bien|terrible|super|la forme|en forme|comme d habitude|elle meme|lui meme)|empire\w*|bof)\b/,
 };
 export const arrived: Statements = {
-  neutral: /(?<=\barrivee?s? )y a (?:environ )?\d+ min\w*\b/g,
-  yes: /^(?:(?:on |nous |je |jy |y |elle |il |est |sommes |suis |ca |vient |viens |de |d |deja |bien )*(?:(?<!\b(?:on|nous|je|j) )arrivee?s?|arriver|dedans|la|a le hopital|aux urgences|sur place|admise?|inscrits?|pris en charge|prise en charge|dans la salle(?: \w+)*|a le accueil|hospitalisee?|y est|y sommes|arrive|avec le (?:medecin|docteur)|avec (?:une? |la )?(?:infirmiere?|docteur|medecin))(?: (?:aux urgences|a le hopital|la|ici|en pediatrie|maintenant))*|ils (?:la|le|nous|s occupent|se occupent) .*|on nous a pris(?: en charge)?|on (?:la|le|nous) (?:voit|examine|soigne|prend))$/,
+  neutral:
+    /\b(?:personne|on)(?: (?:nous|la|le|a|se))* (?:pas |encore )*(?:occupee?|occupe|vue?s?|regarde|appelee?s?|examine\w*)(?: de (?:nous|elle|lui))?\b|(?<=\barrivee?s? )y a (?:environ )?\d+ min\w*\b/g,
+  yes: /^(?:(?:on |nous |je |jy |y |elle |il |est |sommes |suis |ca |vient |viens |de |d |deja |bien )*(?:(?<!\b(?:on|nous|je|j) )arrivee?s?|arriver|dedans|la|a le hopital|aux urgences|sur place|admise?|inscrits?|pris en charge|prise en charge|dans la salle(?: \w+)*|a le accueil|hospitalisee?|y est|y sommes|arrive|avec le (?:medecin|docteur)|avec (?:une? |la )?(?:infirmiere?|docteur|medecin))(?: (?:aux urgences|a le hopital|la|ici|en pediatrie|maintenant))*|ils (?:la|le|nous|s occupent|se occupent) .*|on nous a pris(?: en charge)?|on (?:la|le|nous) (?:voit|examine|soigne|prend)|(?:ca y est )?(?:le |la |un |une )?(?:docteur|medecin|infirmi\w+|pediatre) est (?:avec|aupres)(?: \w+){0,2}|on est (?:ici |la )?depuis \d+ (?:min\w*|heures?))$/,
   no: /\b(?:en (?:route|chemin|voiture|train de (?:partir|rouler))|presque|bientot|pas encore|conduis|roule\w*|pas aller|y va pas|coince\w*|bouchons?|embouteillages?|trafic|part(?:ons)? (?:maintenant|la)|on part|a la maison|minutes|\d+ mins?|garer?|taxi|dans la voiture|sur la route|on arrive(?! a)|jarrive|jattends?|attends? (?:le|un|la|ma|mon))\b/,
 };
 export const clinic: Statements = {
   neutral: /\b(?:ils|elles?|on|la clinique) (?:nous |la |le |me )?(?:voi\w+|recoi\w+|prend\w*|attend\w*) demain\b/g,
-  yes: /^(?:(?:oui |je |jai |on a |nous avons |viens de |les ai |le ai |la |deja |ai |bien )*(?:appele\w*|parle\w*|laisse (?:un )?message|pris (?:un )?(?:rdv|rendez[ -]?vous)|rendez[ -]?vous|rdv|contacte\w*|prevenue?s?|joint\w*|ecrit|envoye|telephone\w*|fait|avise\w*|eu (?:le |la |une? )?(?:infirmi\w*|secretaire|medecin|docteur|service))(?: \w+){0,8}|ils (?:me |nous )?(?:mont |ont |me ont |nous ont )?rappelee?s?|(?:cest )?(?:fait|pris|note|prevu)|(?:jai|on a) (?:un )?(?:rdv|rendez[ -]?vous)(?: \w+){0,5})$/,
-  no: /\b(?:pas encore|demain|plus tard|oublie\w*|vais (?:appeler|le faire|les appeler)|va appeler|repond\w* pas|pas de reponse|ferme\w*|en attente|(?:jappelle|je appelle|on appelle)(?: \w+)* (?:maintenant|suite|apres|demain)|lundi (?:je|on)|occupee?|tombe sur (?:le )?repondeur|sonne (?:occupe|dans le vide))\b/,
+  yes: /^(?:(?:oui |je |jai |on a |nous avons |viens de |leur |les ai |le ai |la |deja |ai |bien )*(?:appele\w*|parle\w*|laisse (?:un )?message|pris (?:un )?(?:rdv|rendez[ -]?vous)|rendez[ -]?vous|rdv|contacte\w*|prevenue?s?|joint\w*|ecrit|envoye|telephone\w*|fait|avise\w*|eu (?:le |la |une? )?(?:infirmi\w*|secretaire|medecin|docteur|service))(?: \w+){0,8}|ils (?:me |nous )?(?:mont |ont |me ont |nous ont )?rappelee?s?|(?:cest )?(?:fait|pris|note|prevu)|(?:jai|on a) (?:un )?(?:rdv|rendez[ -]?vous)(?: \w+){0,5})$/,
+  no: /\b(?:pas encore|demain|plus tard|oublie\w*|sorti de (?:la |ma )?tete|vais (?:appeler|le faire|les appeler)|va appeler|repond\w* pas|pas de reponse|ferme\w*|en attente|(?:jappelle|je appelle|on appelle)(?: \w+)* (?:maintenant|suite|apres|demain)|lundi (?:je|on)|occupee?|tombe sur (?:le )?repondeur|sonne (?:occupe|dans le vide))\b/,
 };
 export const notYet =
-  /\bpas encore\b|\b(?:pas|jamais)(?: \w+)? (?:donne|nourrie?|commence\w*|mange|essaye\w*|fait|eu|gave|demarre\w*)\b|\b(?:dort|endormie?|dodo)\b/;
+  /\bpas encore\b|\bpas (?:revue?|vue?)\b|\best (?:chez|avec) (?:son|sa|le|la) (?:pere|papa|mere|maman|mamie|grand mere)\b|\b(?:pas|jamais)(?: \w+)? (?:donne|nourrie?|commence\w*|mange|essaye\w*|fait|eu|gave|demarre\w*)\b|\b(?:dort|endormie?|dodo)\b(?!.{0,40}\bbien (?:passee?|alle|tolere\w*))/;
 export const notAll =
   /\b(?:sauf|excepte|a part|hormis|il manque|reste (?:juste|que|a|le|la)|mais pas|manque (?:juste|que|le|la)|pas (?:encore )?(?:scotche\w*|fixe\w*|le sparadrap|le ruban|gonfle|rempli))\b/;
 export const someTimeAgo =
@@ -105,6 +109,9 @@ export const unwell: Statements = {
 };
 export const notWell =
   /^(?!.*\bmais (?:je )?sais (?:pas|trop)$).*?\b(?:(?:va|vas|est|sent|semble|parait|a l air|a le air|respire|dort) (?:vraiment |toujours )*(?:pas|plus|nplus) (?:\w+ )?(?:bien|ok|bon|normale?\w*|comme d habitude|comme de habitude|en forme|super|elle meme|lui meme)|pas (?:tres |trop |super |vraiment |du tout )*(?:bien|en forme|comme d habitude|comme de habitude|elle meme|lui meme|normale?|rassuree?|bon signe)\b|(?:tres|vraiment|super|trop|hyper) (?:mal|malade|grave|faible)|va (?:tres |vraiment |plus |de plus en plus )*mal|se sent mal|malade|empire\w*|pire|de pire en pire|(?:elle|il|bebe|enfant) (?:est en train de |va )?(?:mourir|meurt|part|en danger)|urgence|en detresse|ca va (?:vraiment |toujours )?(?:pas|plus)(?! (?:mal|si mal|trop mal))(?= ?$| ?[.,!]| du tout)|cest (?:tres |vraiment )?grave|mal en point|mauvais etat|se degrade|inquietante?)\b/;
+/** A question of theirs after a statement, with or without its mark. */
+export const asksToo =
+  /\b(?:(?:je|on) (?:dois|doit|peux|peut)|(?:dois|puis)[ -]je|faut[ -]il|il faut|faut que je|est ce que je) (?:que je )?(?:la |le |l |lui )?(?:reveill\w*|laiss\w*|nourri\w*|emmen\w*|donner)\b|\bcest normal\b/;
 /** Words of trouble taken back. */
 export const notSoBad =
   /\b(?:pas|rien|aucune?|jamais|ni)(?: (?:de|une?|en|d|si|tres|trop|le air|l|vraiment))* (?:urgence|pire|malade|mal|en detresse|grave|en danger|empire|inquietante?)\b|\bva pas (?:plus )?mal\b/g;
@@ -113,7 +120,8 @@ export const fedLately: Statements = {
   no: /\b(?:rien|y a (?:des|plusieurs|quelques) heures|pas depuis|depuis (?:hier|ce matin|le (?:souper|diner|coucher|dejeuner|matin))|hier(?: soir)?|pas (?:dans|recemment|mange|nourri\w*|bu)|a jeun)\b/,
 };
 /** What is given on other days, or is due, tells nothing of the last hour. */
-export const notGiven = /\b(?:de habitude|d habitude|normalement|en general|doit (?:avoir|recevoir|prendre))\b/;
+export const notGiven =
+  /\b(?:de habitude|d habitude|normalement|en general|doit (?:avoir|recevoir|prendre))\b|\b(?:infirmiere|nounou|gardienne|mamie|maman|papa) (?:est partie?|etait la|est restee?|a quitte|avait la garde)\b/;
 /** A no that opens the text. */
 export const startsNo = /^(?:non|nan|nn|nope|nop|no)\b/;
 export const airFirst = /\b(?:air|abord|au debut)\b/;

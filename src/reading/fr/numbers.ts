@@ -77,11 +77,21 @@ function minutesBefore(hours: string | undefined, minutes: number): string {
   return `${before === 0 && Number(hours) === 1 ? 12 : before}:${60 - minutes}`;
 }
 
+/** Minutes after midnight, in two digits. */
+function midnightMinutes(words: string): string {
+  const spoken: Readonly<Record<string, number>> = { cinq: 5, dix: 10, vingt: 20, 'vingt cinq': 25 };
+  return String(spoken[words.replace('-', ' ')] ?? Number(words)).padStart(2, '0');
+}
+
 /** In this order; each sees what the one before has made. "Un" and "une" are articles except before a unit. */
 export const rewrites: readonly Rewrite[] = [
   [/(\d)(?:,| , )(\d)/g, '$1.$2'],
   [/\bminuit (?:et )?(?:demie?)\b/g, '0:30'],
   [/\bminuit (?:et )?quart\b/g, '0:15'],
+  [
+    /\bminuit (?:et )?(5|10|20|25|cinq|dix|vingt|vingt[ -]cinq)\b/g,
+    (_, minutes = '') => `0:${midnightMinutes(minutes)}`,
+  ],
   [/\bminuit\b/g, '0:00'],
   [/\bmidi (?:et )?demie?\b/g, '12:30 p'],
   [/(\d)(kg|kilos?|lbs?|livres?|h|m)(\d)/g, '$1 $2 $3'],

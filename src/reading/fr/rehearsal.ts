@@ -7,7 +7,7 @@ const doing =
 const supposed =
   '(?:(?: (?:pour|au cas ou|si|quand|quoi faire|ce qu ?il faut faire|savoir))+(?: (?:la|le|sa|son|une?))?(?: (?:sonde|bouton|tube))(?: (?:sort|sortait|tombe|tombait|s ?enleve))?)?';
 const when =
-  '(?: (?:svp|stp|sil vous plait|s il vous plait|maintenant|ce soir|aujourdhui|encore|avec vous|avec la ligne|merci))*';
+  '(?: (?:svp|stp|sil vous plait|s il vous plait|maintenant|ce soir|aujourdhui|encore|avec vous|avec la ligne|merci|avec (?:mamie|papi|maman|papa|(?:la|ma|mon|le|une?)(?: nouvelle)? (?:nounou|mari|femme|mere|pere|belle mere|gardienne|soeur|famille))|rien (?:n ?)?est sorti|rien ne sest passe|cest (?:juste|seulement) pour (?:s ?|m ?|nous )?(?:entrainer|exercer)))*';
 
 /** The wish, as the whole text. */
 export const wish = new RegExp(

@@ -10,7 +10,7 @@ const body =
 const colour =
   '(?:bleu\\w*|bleutee?s?|violets?|violette?s?|violacee?s?|mauves?|gris\\w*|grise|grisatres?|cyanosee?s?|cyanose\\w*)';
 const changing =
-  '(?: (?:est|sont|etait|a|devien\\w*|devenue?s?|tourne\\w*|vire\\w*|toute?s?|tous|tres|un|peu|presque|vraiment|autour|de|la|le|les|des|aux?|sa|son|ses|en|et|du|bouche|levres?|au|ont|le air|air|super|bien|plutot|limite|genre|comme|passe\\w*|sur|mains|encore|aussi)){0,6}';
+  '(?: (?:est|sont|etait|a|devien\\w*|devenue?s?|tourne\\w*|tir(?:e|ent|ant)|vire\\w*|toute?s?|tous|tres|un|peu|presque|vraiment|autour|de|la|le|les|des|aux?|sa|son|ses|en|et|du|bouche|levres?|au|ont|le air|air|super|bien|plutot|limite|genre|comme|passe\\w*|sur|mains|encore|aussi)){0,6}';
 
 export const signWords: readonly SignWords[] = [
   {
@@ -46,14 +46,14 @@ export const signWords: readonly SignWords[] = [
   {
     sign: 'hard-belly',
     sure: new RegExp(
-      `\\b(?:${belly}${copula} (?:dure?|durci\\w*|rigide|raide|gonfl\\w*|enfl\\w*|distendue?|bois|pierre|beton|tambour|roche|caillou)|(?:dure?|rigide|gonfle|enfle|distendu) (?:du |le |son |au )?${belly}|(?:gonflement|distension|gonfle|enfle)(?: \\w+){0,2} (?:du |de le |le |au )?${belly}|${belly} (?:qui |a |se |est |lui )*(?:gonfl\\w*|enfl\\w*|durci\\w*)|(?:gonfle|enfle|gonflee|enflee) (?:du|au niveau du) ${belly})\\b`,
+      `\\b(?:${belly}${copula} (?:dure?|durci\\w*|rigide|raide|gonfl\\w*|enfl\\w*|distendue?|bois|pierre|beton|tambour|roche|caillou)|(?:dure?|rigide|gonfle|enfle|distendu) (?:du |le |son |au )?${belly}|tambour (?:le |son )?${belly}|(?:gonflement|distension|gonfle|enfle)(?: \\w+){0,2} (?:du |de le |le |au )?${belly}|${belly} (?:qui |a |se |est |lui )*(?:gonfl\\w*|enfl\\w*|durci\\w*)|(?:gonfle|enfle|gonflee|enflee) (?:du|au niveau du) ${belly})\\b`,
       'g',
     ),
   },
   {
     sign: 'tight-belly',
     sure: new RegExp(
-      `\\b(?:${belly}${copula} (?:tendue?(?! comme)|serree?|ballonnee?s?|gros|grosse|grossi\\w*|ronde?|bombe\\w*|plein|ferme|enorme|gaz|ballon)|ballonnee?s?|ballonnements?|(?:gros|enorme) ${belly})\\b`,
+      `\\b(?:${belly}${copula} (?:tendue?(?! comme)|serree?|ballonnee?s?|gros|grosse|grossi\\w*|double\\w*|ronde?|bombe\\w*|plein|ferme|enorme|gaz|ballon)|ballonnee?s?|ballonnements?|(?:gros|enorme) ${belly})\\b`,
       'g',
     ),
   },
@@ -74,7 +74,7 @@ export const signWords: readonly SignWords[] = [
   },
   {
     sign: 'pain',
-    sure: /\b(?:(?:pleur|cri|gemi|grimac)\w* (?:quand|des que|si|lorsque) (?:je|on|jy) (?:le |la |y |lui )?(?:touch|appui|boug)\w*|douleurs?|douloureu\w*|\b(?=[a-z])(?<!respir\w*(?: \w+){0,2} )(?:a|ai|as|avoir|ont|eu|encore|tres|toujours|fait|font|faire|faisait|avait|lui|plus|moins|peu|le air|semble|aura|air d avoir|trop|bien|que|si|tellement|super|vraiment|un peu|de)(?: (?:tres|trop|un|peu|encore|toujours|super|vraiment|plus|bien|petit|aussi|si|beaucoup|assez|tellement))* mal(?! (?:a|pour|de) (?:respir|rentr|pass|dorm|comprendre|lire|voir|la |le |me |se |pouss|mett)|(?: \w+)? ?(?:rentre\w*|mis\w*|lu\w*|compris|vu\w*|ecrit|tape|pose\w*|place\w*|passe\w*|dormi|colle\w*|ferme\w*|vue?|fixe\w*|tombe\w*|repondu|note|dit|regarde|poli\w*)\b)|(?<=\bpas )mal(?= ?(?:$|[,.!])| quand)|mal (?:au|a la|aux|a son|a sa|dans le|autour|quand|partout|ou)(?! (?:coeur|moment))|bobos?|souffre\w*|souffrance|sensible|crampes?|coliques?|aie|ouille)\b/g,
+    sure: /\b(?:(?:pleur|cri|gemi|grimac)\w* (?:quand|des que|si|lorsque) (?:je|on|jy) (?:le |la |y |lui )?(?:touch|appui|boug|rempli|gonfl|injecte|rinc|tourn)\w*|(?:repli|remont|ramen)\w* (?:ses|les) (?:jambes|genoux|cuisses)|douleurs?|douloureu\w*|\b(?=[a-z])(?<!respir\w*(?: \w+){0,2} )(?:a|ai|as|avoir|ont|eu|encore|tres|toujours|fait|font|faire|faisait|avait|lui|plus|moins|peu|le air|semble|aura|air d avoir|trop|bien|que|si|tellement|super|vraiment|un peu|de)(?: (?:tres|trop|un|peu|encore|toujours|super|vraiment|plus|bien|petit|aussi|si|beaucoup|assez|tellement))* mal(?! (?:a|pour|de) (?:respir|rentr|pass|dorm|comprendre|lire|voir|la |le |me |se |pouss|mett)|(?: \w+)? ?(?:rentre\w*|mis\w*|lu\w*|compris|vu\w*|ecrit|tape|pose\w*|place\w*|passe\w*|dormi|colle\w*|ferme\w*|vue?|fixe\w*|tombe\w*|repondu|note|dit|regarde|poli\w*)\b)|(?<=\bpas )mal(?= ?(?:$|[,.!])| quand)|mal (?:au|a la|aux|a son|a sa|dans le|autour|quand|partout|ou)(?! (?:coeur|moment))|bobos?|souffre\w*|souffrance|sensible|crampes?|coliques?|aie|ouille)\b/g,
     near: /\b(?:inconfort\w*|genee?|grimac\w*|pleurnich\w*|chign\w*|gemi\w*|gein\w*|plaint)\b/g,
   },
   {
@@ -104,7 +104,7 @@ export const unsureOfSign =
 
 /** A fear, a rule asked about, or a question: not something that is there. */
 export const supposed =
-  /\b(?:et si|au cas ou|en cas de|si (?:jamais )?(?:elle|il|y a|ca|on|je|y en a|le ventre|ses|elle a)|si jamais|(?:va|vont|peut|pourrait|risque|doit)(?: |-)(?:t(?: |-))?(?:elle|il|ca|on)|(?:va|peut|pourrait) (?:t elle|t il|lui faire|se mettre|avoir)|ca (?:va|peut|pourrait|risque)|est ce que (?:ca|je|elle va|il va|on|elle peut|il peut|elle risque)|faut (?:il|surveiller|que je surveille)|surveill\w*|risqu\w*|(?:peur|crains?|inquiete?)(?: \w+)? (?:qu|que|de|d)\b|comment (?:savoir|je sais|voir|je vois|on sait|reconnaitre)|cest normal|normal (?:qu|que|si|ou)|eviter|empecher|pour pas qu|devrait|cest quoi|ca veut dire quoi|veut dire|combien|a quoi ressemble|lequel|faire attention)\b/;
+  /\b(?:et si|au cas ou|en cas de|(?<!\bcomme )si (?:jamais )?(?:elle|il|y a|ca|on|je|y en a|le ventre|ses|elle a)|si jamais|(?:va|vont|peut|pourrait|risque|doit)(?: |-)(?:t(?: |-))?(?:elle|il|ca|on)|(?:va|peut|pourrait) (?:t elle|t il|lui faire|se mettre|avoir)|ca (?:va|peut|pourrait|risque)|est ce que (?:ca|je|elle va|il va|on|elle peut|il peut|elle risque)|faut (?:il|surveiller|que je surveille)|surveill\w*|risqu\w*|(?:peur|crains?|inquiete?)(?: \w+)? (?:qu|que|de|d)\b|comment (?:savoir|je sais|voir|je vois|on sait|reconnaitre)|cest normal|normal (?:qu|que|si|ou)|eviter|empecher|pour pas qu|devrait|cest quoi|ca veut dire quoi|veut dire|combien|a quoi ressemble|lequel|faire attention)\b/;
 
 /** Trouble breathing that has not begun: "et si elle arrête de respirer". Told of as there, again or lasting, it is no fear. */
 export const feared =
@@ -116,7 +116,7 @@ export const past =
 
 /** "Depuis hier" goes on. */
 export const sinceThen =
-  /\b(?:depuis|de?puis) (?:hier(?: soir| matin)?|avant[ -]hier|ce matin|cette nuit|ce soir|cet apres[ -]midi|tout a le heure|tantot|y a \w+ \w+|(?:la )?(?:pose|le operation))\b/g;
+  /\bque (?:hier(?: soir| matin)?|tantot|ce matin|cet apres[ -]midi|avant|tout a le heure|d habitude|de habitude)\b|\b(?:depuis|de?puis) (?:hier(?: soir| matin)?|avant[ -]hier|ce matin|cette nuit|ce soir|cet apres[ -]midi|tout a le heure|tantot|y a \w+ \w+|(?:la )?(?:pose|le operation))\b/g;
 
 /** Said to be over, in the same statement or a later one of the sentence. */
 export const over =
@@ -140,7 +140,7 @@ export const lookalikes: readonly RegExp[] = [
   /\b(?:a|ont|avait)(?: (?:un (?:petit )?peu|beaucoup|juste|encore|bien))* rale\b(?! (?:en|quand|pour) )/g,
   /\bavec (?:beaucoup |pas mal |un peu )?(?:de |du )mal\b|\bva (?:tres |vraiment |super )?mal\b/g,
   /\bje (?:le |la |l )?(?:respir\w*|souffle)\b|\b(?:grande|profonde|bonne) (?:respiration|inspiration)\b|\brespirez\b|\brespire un (?:grand )?coup\b|\b(?:appareil|machine|tube|sonde|canule|kine) (?:de |pour |a )?(?:la )?respir\w*\b|\bpause respir\w* (?:non|ok)\b/g,
-  /\b(?=respir)(?<!\b(?:pas|plus|nplus|jamais|peine|mal|peu)(?: \w+)? ?)respir\w*(?: (?:est|semble|parait|elle|il|tres|super|bien|tout|a|fait|vraiment|parfaitement|toujours|plutot|encore|reste|quand|meme|de|maniere|facon|et|va|bon|assez|tranquillement|calmement)){0,5} (?:bien|ben(?= ?(?:$|[,.!]|pu?is|et|correct))|normale?|normalement|ok|correcte?|correctement|tranquille\w*|calme|calmement|facilement|regulier\w*|regulierement|parfait\w*|bonne|nickel|seule?|comme (?:d |de )?(?:habitude|toujours|il faut)|sans (?:probleme|difficulte|gene|aide|effort|souci)s?|librement|impec\w*|aisement|confortable\w*)\b(?! ?(?:pas|mal|trop|vite|fort|plus|difficile\w*))/g,
+  /\b(?=respir)(?<!\b(?:pas|plus|nplus|jamais|peine|mal|peu)(?: \w+)? ?)respir\w*(?: (?:est|semble|parait|elle|il|tres|super|bien|tout|a|fait|vraiment|parfaitement|toujours|plutot|encore|reste|quand|meme|de|maniere|facon|et|va|bon|assez|tranquillement|calmement)){0,5} (?:bien|ben(?= ?(?:$|[,.!]|pu?is|et|correct))|normale?|normalement|ok|correcte?|correctement|tranquille\w*|calme|calmement|facilement|regulier\w*|regulierement|parfait\w*|bonne|nickel|seule?|comme (?:d ?|de )?(?:habitude|toujours|il faut)|sans (?:probleme|difficulte|gene|aide|effort|souci)s?|librement|impec\w*|aisement|confortable\w*)\b(?! ?(?:pas|mal|trop|vite|fort|plus|difficile\w*))/g,
   /\b(?:prise|bilan|test|analyse|examen|don|groupe)s? (?:de |du )?sang\b|\bsang (?:froid|glace)\b|\bbon sang\b|\bsang d encre\b|\bsang de encre\b|\bmauvais sang\b|\b(?:pression|tension) (?:du )?sang\w*\b|\bpur sang\b/g,
   /\b(?:medicaments?|medocs?|traitements?|sirop|dose|suppo\w*|comprimes?|paracetamol|anti)s? (?:pour|contre|de|anti)? ?(?:la |le |les |sa |son |ses |l |d )?(?:fievre|douleurs?|epilepsie|convulsions?|crises?|vomissements?|coeur|nausees?|mal|epileptique\w*|convulsi\w*|vomiti\w*)\b|\banti ?-?(?:douleur|epilepti|convuls|vomi|nause|inflam)\w*/g,
   /\b(?:bouchon|clamp|embout|port|tube|sonde|bouton|bandelette|languette|bande|papier|valve|ballon\w*|seringue|boite|sac|kit|body|pyjama|couverture|capuchon|clip|pince|ruban|couleur|echelle|case|carre|trousse|gants?|fil|marque|trait|ligne|tige|test|strip|zone|pastille|chiffre|partie|pochette|bavoir|doudou|robe|jouet|siege|lit|yeux)s? (?:(?:est|sont|devenue?|a|vire\w*|au|de|du|la|le|qui|tout\w*|en|couleur|tourne\w*|bien|cest|plutot|dit|indique|tire|sur|entre|un|peu|temporaire|provisoire|avec|dans|bout|son|sa|se|met|change\w*|embout|bouchon) ){0,5}(?:bleu|gris|vert|violet|rose|rouge|blanc|blanche|pale|mauve)\w*/g,
@@ -151,11 +151,17 @@ export const lookalikes: readonly RegExp[] = [
   /\bventre (?:est |tout |bien |toujours |reste )*(?:mou|souple)\b|\b(?:sonde|tube|ballon\w*|bouton|tuyau)(?: \w+){0,2} (?:mou|molle|flasque|dure?|rigide|raide)\b|\b(?:petit |gros )?(?:bouton|ballon) (?:de )?(?:gonfl\w*|enfl\w*)\b/g,
   /\bcrises? de (?:larmes?|nerfs|colere|pleurs|toux|rire|panique)\b|\bcrise(?:s)? (?:economique|d ado)\b/g,
 ];
+/** Words of quantity: a negation that reaches them leaves some of the sign. */
+export const muchOf = /\b(?:beaucoup|enormement|tellement|trop|tant)\b/;
+export const muchAfter = /^ (?:beaucoup|enormement|tellement|trop|tant)\b/;
+/** How a list written with slashes is said. */
+export const or = ' ou ';
 /** A list: its negation reaches all of it. */
-export const listed = / (?:ou|ni) /;
+export const listed =
+  / (?:ou|ni) | et de (?=(?:sang|fievre|douleurs?|vomissements?|saignements?|fuites?|gonflement)\b)/;
 /** Where a statement inside a sentence ends. */
 export const statementEnd =
-  /\||\b(?:mais|sauf|juste|seulement|par contre|cependant|pourtant|puis|alors|excepte|sinon|a part)\b|\bet\b/;
+  /\||\b(?:mais|sauf|juste|seulement|par contre|cependant|pourtant|puis|alors|excepte|sinon|a part)\b|\bet\b(?! de (?:sang|fievre|douleurs?|vomissements?|saignements?|fuites?|gonflement)\b)/;
 /** "Fièvre : non", "saigne pas". */
 export const deniedAfter =
   /^ ?(?:[:=-] ?)?(?:non|nan|aucune?)$|^(?: (?:du|beaucoup))? pas\b(?! (?:bien|mal|que|seulement|un peu|juste|sure?|trop|beaucoup|tres|tellement|vraiment|si|normal\w*|d arreter|de arreter|vert))|^ (?:jamais)\b/;

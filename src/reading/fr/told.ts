@@ -14,11 +14,11 @@ export const ageUnits: readonly { readonly unit: TimeUnit; readonly form: RegExp
 export const notAge =
   /\b(?:quand|lorsque|a le|a l|depuis que|sonde|tube|bouton|kit|etait|avait|bandelettes)(?: (?:elle|il|etait|avait|environ|a|de))*\s*$/;
 export const born =
-  /\b(?:nee?|naissance|anniversaire|ddn)(?: (?:est|le|en|au|mois de|:|cest))*:? ?([a-z0-9 ,/.-]{4,24})/;
+  /\b(?:nee?|naissance|anniversaire|ddn)\b(?: (?:est|le|en|au|mois de|:|cest))*:? ?([a-z0-9 ,/.-]{4,24})/;
 export const latexAllergy =
-  /\b(?:allergi\w+ (?:\w+ )?(?:au |a la |a le )?latex|intolerant\w* au latex|sensible au latex|latex (?:allergi\w+|interdit)|(?:supporte|tolere) pas le latex|pas de latex|reagit au latex)\b/;
+  /\b(?:allergi\w+ (?:\w+ )?(?:au |a la |a le )?latex|intolerant\w* au latex|sensible au latex|latex (?:allergi\w+|interdit)|(?:supporte|tolere) pas le latex|pas de latex|reagit au latex|latex\b.{0,24}\b(?:elle|il|bebe) est (?:tres )?allergique)\b/;
 export const noLatexAllergy =
-  /\b(?:pas|aucune|sans|jamais|ni|non|nplus)(?: (?:eu|de|d|une|le|connue|est|fait|ete|vraiment))* (?:allergi\w+|intoleran\w+)(?: \w+)? ?(?:au |a la |a le )?(?:latex)?\b|\blatex:? (?:non|ok)\b/;
+  /\blatex\b.{0,24}\best pas allergique|\b(?:pas|aucune|sans|jamais|ni|non|nplus)(?: (?:eu|de|d|une|le|connue|est|fait|ete|vraiment))* (?:allergi\w+|intoleran\w+)(?: \w+)? ?(?:au |a la |a le )?(?:latex)?\b|\blatex:? (?:non|ok)\b/;
 export const noKit =
   /\b(?:(?:jai|on a|a|avons|ai|y a|trouve|retrouve|avec) (?:pas|jamais|plus|nplus|aucun)(?: eu| recu| de| le| trouve| la| notre| du)* (?:trousse|kit)|pas (?:de |le |la )?(?:kit|trousse)|sans (?:kit|trousse|le kit|la trousse)|aucune? (?:kit|trousse)|perdu (?:le|la|notre) (?:kit|trousse)|(?:kit|trousse) (?:est )?(?:perdue?|introuvable|reste\w* (?:a|chez)))\b/;
 export const noStrips =

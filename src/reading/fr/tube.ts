@@ -7,9 +7,9 @@ export const jFirm = /\b(?:(?:sonde|tube|bouton|type|une|cest la|cest un) (?:de 
 export const j =
   /\b(?:(?:sonde |tube |bouton )?(?:de )?jejunostomie|(?:sonde |tube |bouton |type )j|jejuno?|jejunale?|jejunostom\w*)\b|(?<![-/\d] ?)\bj\b/g;
 export const noseFirm =
-  /\b(?:s ?n ?[gjd]|sng|snj|naso ?-?\w+|(?:sonde |tube )?(?:nasale?|nasal)|(?:dans|par|du|de) (?:le |son |sa )?(?:nez|narine)|nez)\b/g;
+  /\b(?:s ?n ?[gjd]|sng|snj|naso ?-?\w+|(?:sonde |tube )?(?:nasale?|nasal)|(?:dans|par|du|de) (?:le |son |sa )?(?:nez|narine)|nez)\b(?! (?:est |tout |toujours |un peu |bien |pas mal )*(?:bouchee?|qui coule|coule|pris|rouge|sec|sale))/g;
 export const nose =
-  /\b(?:s ?n ?[gjd]|sng|snj|ng|(?:sonde |tube )?naso ?-?\w*|(?:sonde |tube )?nasale?|nez|narines?)\b/g;
+  /\b(?:s ?n ?[gjd]|sng|snj|ng|(?:sonde |tube )?naso ?-?\w*|(?:sonde |tube )?nasale?|nez|narines?)\b(?! (?:est |tout |toujours |un peu |bien |pas mal )*(?:bouchee?|qui coule|coule|pris|rouge|sec|sale))/g;
 export const gFirm =
   /\b(?:(?:sonde|bouton|tube|kit|orifice|tuyau|catheter) (?:de |d )?(?:gastro(?:stomie)?|gastr\w*stom\w*)|gastrostomie\w*|gastrostomi|gastrotomie|(?:le|la|son|sa|un|une|mon) gastro|gpe|peg|bouton gastrique|(?:sonde|tube|type|bouton) (?:de )?g(?= ?(?:$|[,.!?]|\w{2,}|a \d)))\b/g;
 export const g =

@@ -25,9 +25,9 @@ export const otherNumbers: readonly RegExp[] = [
   /\b\d+(?:\.\d+)? ?-?(?:ans?|mois|semaines?|sems?|jours?|j|minutes?|mins?|mn|heures?|h|ml|cc|cm|fr|french|ch|%|degres?|fois)\b/g,
   /\b\d{1,4}[/-]\d{1,2}(?:[/-]\d{2,4})?\b(?=.*[/-])/g,
   /\b\d{1,2}:\d{2}\b/g,
-  /\b(?:etape|numero|en|depuis|taille|age|ch|fr|calibre|charriere) ?\d+\b/g,
+  /\b(?:etape|numero|en|depuis|taille|age|ch|fr|calibre|charriere) ?\d+[a-z]?\b/g,
 ];
 export const unknown =
-  /\b(?:pas sure?|pas certaine?|(?:sais|sait|savons|rappelle|souviens|connais|connait) (?:pas|plus|nplus|vraiment pas|absolument pas|meme pas|trop pas)|sais trop|aucune idee|pas idee|pas la moindre idee|inconnu|(?:pas|plus|aucune) (?:de )?balance|jamais pesee?|pas (?:ete )?pesee?|oublie\w*|peux pas (?:te |vous )?dire|qui sait)\b/;
+  /\b(?:pas sure?|pas certaine?|(?:sais|sait|savons|rappelle|souviens|connais|connait) (?:pas|plus|nplus|vraiment pas|absolument pas|meme pas|trop pas)|sais trop|j?ignore|aucune idee|pas idee|pas la moindre idee|inconnu|(?:pas|plus|aucune) (?:de )?balance|jamais pesee?|pas (?:ete )?pesee?|oublie\w*|peux pas (?:te |vous )?dire|qui sait)\b/;
 export const unsure =
   /\b(?:pas sure?|sais (?:pas|plus|trop)|aucune idee|peut etre|crois|pense|suppose|probablement|pas certaine?)\b/;

@@ -77,7 +77,7 @@ export const outAgain = new RegExp(
 );
 /** What comes out through a tube is not the tube. */
 export const contentsCameOut =
-  /\b(?:lait\w*|truc|contenu|liquide|jus|formule|air|rien|sang|gouttes?|(?:quand|avant|si|lorsque|au depart|la premiere fois)(?: qu| que)? (?:elle|il|la sonde|le tube|le bouton|ca)?)\b/;
+  /\b(?:lait\w*|truc|contenu|liquide|jus|formule|air|rien|sang|gouttes?|(?:quand|avant|si|lorsque|au depart|la premiere fois)(?: qu| que)? (?:elle|il|la sonde|le tube|le bouton|ca))\b/;
 
 export const tubeProblem =
   /\b(?:(?:eau|seringue|piston|rincage|lait|gavage|ca|liquide|produit)(?: (?:\w+)){0,3} (?:passe|passent|descend|coule|rentre|va|avance|pousse)(?: \w+)? ?(?:pas|plus|nplus|mal)|(?:arrive|peux|peut|reussis|reussit|pu)(?: pas| plus| nplus) (?:a |la |le )*(?:rincer|injecter|pousser|passer|faire passer|remplir|gonfler|vider)|(?:impossible|difficile|dur) (?:de |a |d )(?:rincer|injecter|pousser|passer|remplir|gonfler)|bouch\w*|bloqu\w*|obstru\w*|resist\w*|resistance|(?:ballon\w*|seringue) (?:est |tres |trop |vraiment |bien )*(?:dure?|raide|serre\w*)|coud\w*|plie\w*|reflue|remonte dans)\b/;
@@ -109,7 +109,7 @@ export const secondStep = /^(?:2|deux|second)/;
 /** Thanks that go on to ask. */
 export const wantsMore = /\?|\bmais\b|\b(?:pouvez|peux|peut|puis|comment|combien|que dois|est ce)\b/;
 export const notOut =
-  /\b(?:sorti\w*|tombe\w*|bouge\w*) pas\b|\bpas(?: (?:encore|ete|re))* (?:re)?(?:sorti\w*|tombe\w*|enleve\w*|arrache\w*|dehors|bouge\w*)\b/;
+  /\bsorti (?:de|completement de) (?:la |ma |l )?(?:tete|esprit|memoire)\b|\b(?:sorti\w*|tombe\w*|bouge\w*) pas\b|\bpas(?: (?:encore|ete|re))* (?:re)?(?:sorti\w*|tombe\w*|enleve\w*|arrache\w*|dehors|bouge\w*)\b/;
 const againWords = new RegExp(`\\b(?:ressorti\\w*|retombe\\w*|${again})\\b`);
 
 export { againWords as again };
