@@ -133,16 +133,23 @@ const factsOfNoSetting: ReadonlySet<string> = new Set(['kit', 'strips', 'latexAl
 const factsOfAChild: ReadonlySet<string> = new Set(['children', 'latexAllergy']);
 const beforeEveryChild: ReadonlySet<string> = new Set(['signs', 'outAgain', 'nurse.goIn']);
 
-/** Whether it is tried in this world. */
-export function mayMatter(move: Move, { whole, aboutChildren }: Pick<World, 'whole' | 'aboutChildren'>): boolean {
-  return whole || (aboutChildren ? hangsOnTheChild(move) : hangsOnASetting(move));
+/** Whether it is tried here in this world. */
+export function mayMatter(
+  move: Move,
+  { whole, aboutChildren }: Pick<World, 'whole' | 'aboutChildren'>,
+  b: Bystander,
+): boolean {
+  return whole || (aboutChildren ? hangsOnTheChild(move, b) : hangsOnASetting(move));
 }
 
-/** Whether it can make a difference which child it is. */
-function hangsOnTheChild({ event }: Move): boolean {
+/**
+ * Whether it can make a difference which child it is. Once that is settled, what follows is as in a family of that one child,
+ * on file or told, which the other worlds walk; only the child itself may still turn out to be another.
+ */
+function hangsOnTheChild({ event }: Move, { which }: Bystander): boolean {
   if (event.type === 'told') return Object.keys(event.told).some((fact) => factsOfAChild.has(fact));
   if (event.type === 'correct') return event.key === 'which-child' || event.key === 'confirm';
-  return beforeEveryChild.has(event.type);
+  return which === null && beforeEveryChild.has(event.type);
 }
 
 /** Whether a setting at its bounds can make a difference to it. */

@@ -102,7 +102,7 @@ export function walk(options: WalkOptions): Walked {
   const { world, line } = options;
   const { protocol, file } = world;
   const setting: Setting = { clinical: protocol.clinical, timeZone: protocol.site.timeZone };
-  const anytime = disturbances(protocol.clinical, walkAtMs).filter((move) => mayMatter(move, world));
+  const anytime = disturbances(protocol.clinical, walkAtMs);
   const anytimeInSilence = gravest(anytime);
   const verdict = noVerdict();
   const violations = new Map<string, Violation>();
@@ -166,7 +166,9 @@ export function walk(options: WalkOptions): Walked {
       );
       if (!last)
         moves.push(
-          ...(silent(node.snapshot) ? anytimeInSilence : anytime).filter((move) => mayCome(move, node.bystander)),
+          ...(silent(node.snapshot) ? anytimeInSilence : anytime).filter(
+            (move) => mayMatter(move, world, node.bystander) && mayCome(move, node.bystander),
+          ),
         );
       for (const move of moves) take(index, node, move);
       node.snapshot = null;
