@@ -12,7 +12,7 @@ describe('a page', () => {
   /** SBAR: situation, background, assessment, request (nursing practice, from memory). */
   it('runs situation, background, assessment, request', () => {
     expect(said({ key: 'page', params: shortPage })).toBe(
-      'URGENT Robin (4K7): hard insertion. G tube, tract old enough, first placed 12 Mar 2026, out 45 min. ' +
+      'URGENT Robin (4K7): hard insertion. G tube, mature tract, first placed 12 Mar 2026, out 45 min. ' +
         'Temporary tube in, pH 5, told: hold, nothing through it. Family +12125550101.\nReply TAKE, PASS or MORE',
     );
   });

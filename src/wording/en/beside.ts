@@ -45,18 +45,18 @@ export const beside: Pick<CaregiverCatalogue, BesideKey> = {
     `No nurse has answered yet. I am still calling. ${unanswered[advice](site.hospital)} ${hospitalToo(site)}` +
     `In danger, call ${site.emergencyNumber}.\nReply ${advice === 'carry-on' ? 'to my last question' : 'OK'}.`,
   pageBegan: ({ mostMinutes }, { site }) =>
-    `I am calling a nurse. One should answer within ${mostMinutes} minutes; I will tell you who. Go on as my last text says. ` +
-    `In danger, call ${site.emergencyNumber}.\nReply to my last text.`,
+    `I am calling a nurse. One should answer within ${mostMinutes} minutes; I will tell you who. Go on as I told you. ` +
+    `In danger, call ${site.emergencyNumber}.\nReply as I asked before.`,
   pagePassed: ({ nurse }, { site }) =>
     `Nurse ${nurse} has passed your case to the next nurse. I am calling that nurse now. Go on as I told you. ` +
-    `In danger, call ${site.emergencyNumber}.\nReply to my last text.`,
+    `In danger, call ${site.emergencyNumber}.\nReply as I asked before.`,
   relay: ({ nurse, words }) =>
     `Nurse ${nurse} writes: ${plainText(words)}\nReply here and nurse ${nurse} will read it.`,
   ringSoon: ({ nurse, number }, { site }) =>
     `Nurse ${nurse} will ring you soon. The call comes from ${number}. Please pick up. In danger, call ` +
     `${site.emergencyNumber}.\nNo reply needed.`,
   pageTaken: ({ nurse }, scene) =>
-    `Nurse ${nurse} has your case now. Go on as my last text says. If ${childIn(scene)} gets worse, call ` +
+    `Nurse ${nurse} has your case now. Go on as I told you. If ${childIn(scene)} gets worse, call ` +
     `${scene.site.emergencyNumber}.\nReply OK.`,
   askCorrection: () =>
     'What should I change? Say what is right, such as: THE TUBE IS A GJ. Or: THE WEIGHT IS 7 KG.\nReply with that.',

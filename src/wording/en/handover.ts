@@ -20,7 +20,7 @@ function counted(count: number, one: string, many: string): string[] {
 function counts(handover: HandoverText): string {
   const { leastDaysLeft } = handover;
   const soonest =
-    leastDaysLeft === null ? '' : leastDaysLeft < 0 ? ' (one overdue)' : ` (least ${leastDaysLeft} d left)`;
+    leastDaysLeft === null ? '' : leastDaysLeft < 0 ? ' (one overdue)' : ` (next due out in ${leastDaysLeft} d)`;
   return [
     ...counted(handover.cases, 'open case', 'open cases'),
     ...counted(handover.unanswered, 'PAGE UNANSWERED', 'PAGES UNANSWERED'),

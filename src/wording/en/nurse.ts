@@ -15,7 +15,7 @@ export const reasonNames: Readonly<Record<PageReason, string>> = {
   'tract-too-young': 'tract too young to insert',
   'tract-nearly-too-young': 'very young tract, one try',
   'unwell-unread': 'danger signs not answered clearly',
-  'restricted-kind': 'kind not usable at home',
+  'restricted-kind': 'tube kind not for use at home',
   'restricted-tract': 'tract not usable',
   'half-out': 'tube half out',
   'nose-tube': 'nose tube',
@@ -59,7 +59,7 @@ const tractNames: Readonly<Record<TractVerdict, string>> = {
   'too-young': 'tract too young',
   'nearly-too-young': 'tract very young',
   young: 'tract young',
-  usable: 'tract old enough',
+  usable: 'mature tract',
 };
 
 const insideNames: Readonly<Record<Card['inside'], string>> = {
@@ -157,7 +157,7 @@ export const nurse: Omit<NurseCatalogue, HandoverKey | PauseKey | RehearsalKey |
   news: ({ level, reason, child, code }) =>
     `${level.toUpperCase()} news on ${nameCase({ child, code })}: ${reasonNames[reason]}. You have this case.`,
   taken: ({ cases }) =>
-    `You have ${cases.map(nameCase).join(', ')}. The family is told. When it is settled, text CLOSE.`,
+    `You have ${cases.map(nameCase).join(', ')}. The family is told. To reach them: TELL and your words, or CALL. When it is settled: CLOSE.`,
   nothingToTake: () => 'No page is waiting for you.',
   clearConfirm: ({ child, tubeKind, ph, code }) =>
     `Clear ${nameCase({ child, code })}? ${kindName(tubeKind)}, hard insertion, ` +

@@ -25,13 +25,13 @@ export const rehearsal: Pick<CaregiverCatalogue, Key> = {
     `${site.emergencyNumber}. If it is real, text REAL. It ends after 20 minutes with no text, or text PRACTICE OVER. ` +
     'Now text me as if a tube just came out.\nReply as you would then.',
   rehearsalPage: (_params, { site }) =>
-    `Here I would call a nurse. In practice I call no one. In danger, call ${site.emergencyNumber}.\nReply to my last text.`,
+    `Here I would call a nurse. In practice I call no one. In danger, call ${site.emergencyNumber}.\nReply as I asked before.`,
   rehearsalOver: ({ how }, { site }) =>
     `${ends[how]} Nothing I said in it counts. From now on a tube that comes out is real. In danger, call ` +
     `${site.emergencyNumber}.\nNo reply needed.`,
   rehearsalReal: (_params, { site }) =>
     `This is no longer practice: I take your last text as real. In danger, call ${site.emergencyNumber}.\n` +
-    'Reply to my last text.',
+    'Reply as I asked before.',
 };
 
 const refusals: Readonly<Record<RehearsalRefusal, string>> = {

@@ -45,18 +45,18 @@ export const beside: Pick<CaregiverCatalogue, BesideKey> = {
     `Ninguna enfermera responde aún. Sigo llamando. ${unanswered[advice](site.hospital)} ${hospitalToo(site)}` +
     `En peligro, llame al ${site.emergencyNumber}.\nResponda ${advice === 'carry-on' ? 'a mi última pregunta' : 'OK'}.`,
   pageBegan: ({ mostMinutes }, { site }) =>
-    `Estoy llamando a una enfermera. Debe responder en ${mostMinutes} minutos; le diré quién. Siga lo que dice mi último ` +
-    `texto. En peligro, llame al ${site.emergencyNumber}.\nResponda a mi último texto.`,
+    `Estoy llamando a una enfermera. Debe responder en ${mostMinutes} minutos; le diré quién. Siga como le dije. ` +
+    `En peligro, llame al ${site.emergencyNumber}.\nResponda como le pedí antes.`,
   pagePassed: ({ nurse }, { site }) =>
     `${nurse}, de enfermería, ha pasado su caso a otra enfermera. La estoy llamando ya. Siga igual. En peligro, llame al ` +
-    `${site.emergencyNumber}.\nResponda a mi último texto.`,
+    `${site.emergencyNumber}.\nResponda como le pedí antes.`,
   relay: ({ nurse, words }) =>
     `${nurse}, de enfermería, escribe: ${plainText(words)}\nResponda aquí y ${nurse} lo lee.`,
   ringSoon: ({ nurse, number }, { site }) =>
     `${nurse}, de enfermería, le va a llamar pronto. La llamada viene del ${number}. Conteste, por favor. En peligro, ` +
     `llame al ${site.emergencyNumber}.\nNo hay que responder.`,
   pageTaken: ({ nurse }, scene) =>
-    `${nurse}, de enfermería, ya tiene su caso. Siga lo que dice mi último texto. ${ifWorse(scene)}, llame al ` +
+    `${nurse}, de enfermería, ya tiene su caso. Siga como le dije. ${ifWorse(scene)}, llame al ` +
     `${scene.site.emergencyNumber}.\nResponda OK.`,
   askCorrection: () => '¿Qué cambio? Diga lo correcto, como: LA SONDA ES GJ. O: EL PESO ES 7 KG.\nResponda con eso.',
   stopped: (_params, { site }) =>

@@ -21,11 +21,11 @@ export const rehearsal: Pick<CaregiverCatalogue, Key> = {
     'Escriba como si la sonda se saliera ya.\nResponda como lo haría.',
   rehearsalPage: (_params, { site }) =>
     `Aquí llamaría a una enfermera. En la práctica no llamo a nadie. En peligro, llame al ${site.emergencyNumber}.\n` +
-    'Responda a mi último texto.',
+    'Responda como le pedí antes.',
   rehearsalOver: ({ how }, { site }) =>
     `${ends[how]} Nada de lo que dije ahí cuenta. Desde ahora, una sonda que se sale es real. En peligro, llame al ` +
     `${site.emergencyNumber}.\nNo hay que responder.`,
   rehearsalReal: (_params, { site }) =>
     `Esto ya no es práctica: tomo su último texto como real. En peligro, llame al ${site.emergencyNumber}.\n` +
-    'Responda a mi último texto.',
+    'Responda como le pedí antes.',
 };

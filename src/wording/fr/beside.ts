@@ -45,17 +45,17 @@ export const beside: Pick<CaregiverCatalogue, BesideKey> = {
     `Pas encore de réponse d'une infirmière. J'appelle toujours. ${unanswered[advice](site.hospital)} ${hospitalToo(site)}` +
     `Danger? Appelez le ${site.emergencyNumber}.\nRépondez ${advice === 'carry-on' ? 'à ma dernière question' : 'OK'}.`,
   pageBegan: ({ mostMinutes }, { site }) =>
-    `J'appelle une infirmière pour vous. On doit vous dire qui vient d'ici ${mostMinutes} min. Faites ce que dit mon texte ` +
-    `d'avant. En cas de danger, appelez le ${site.emergencyNumber}.\nRépondez à mon texte d'avant.`,
+    `J'appelle une infirmière pour vous. On doit vous dire qui vient d'ici ${mostMinutes} min. Faites ce que j'ai dit. ` +
+    `En cas de danger, appelez le ${site.emergencyNumber}.\nRépondez à ce que j'ai demandé avant.`,
   pagePassed: ({ nurse }, { site }) =>
     `${nurse} passe votre cas à quelqu'un d'autre. J'appelle cette personne. Faites ce que j'ai dit. ` +
-    `Danger? Appelez le ${site.emergencyNumber}.\nRépondez à mon dernier message.`,
+    `Danger? Appelez le ${site.emergencyNumber}.\nRépondez à ce que j'ai demandé avant.`,
   relay: ({ nurse, words }) => `Un mot de ${nurse}, de l'équipe: ${plainText(words)}\nRépondez ici et ${nurse} le lit.`,
   ringSoon: ({ nurse, number }, { site }) =>
     `Tout de suite, un appel de ${nurse} va vous venir de cette ligne: ${number}. Prenez-le dès que ça sonne. Si le cas est ` +
     `grave, faites le ${site.emergencyNumber}.\nPas besoin de répondre.`,
   pageTaken: ({ nurse }, scene) =>
-    `${nurse}, de l'équipe soignante, vous suit maintenant. Faites ce que dit mon dernier message. Si ${childIn(scene)} ` +
+    `${nurse}, de l'équipe soignante, vous suit maintenant. Faites ce que j'ai dit. Si ${childIn(scene)} ` +
     `va plus mal, appelez le ${scene.site.emergencyNumber}.\nRépondez OK.`,
   askCorrection: () =>
     'Que faut-il changer? Dites ce qui est juste. Exemples: LA SONDE EST UNE GJ. Ou: LE POIDS EST 7 KG.' +

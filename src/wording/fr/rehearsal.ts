@@ -21,11 +21,11 @@ export const rehearsal: Pick<CaregiverCatalogue, Key> = {
     'EXERCICE TERMINE. Écrivez comme si la sonde venait de sortir.\nRépondez comme vous le feriez.',
   rehearsalPage: (_params, { site }) =>
     `En vrai, j'appelle ici une infirmière. Là, je n'appelle pas. Danger? Faites le ${site.emergencyNumber}.\n` +
-    "Répondez à mon texte d'avant.",
+    "Répondez à ce que j'ai demandé avant.",
   rehearsalOver: ({ how }, { site }) =>
     `${ends[how]} Ce que j'ai dit ne compte pas. À partir de maintenant, une sonde qui sort est un vrai cas. Danger? Appelez ` +
     `le ${site.emergencyNumber}.\nPas besoin de répondre.`,
   rehearsalReal: (_params, { site }) =>
     `Ce n'est plus un exercice: pour moi, votre dernier message est vrai. Danger? Appelez le ${site.emergencyNumber}.\n` +
-    'Répondez à mon dernier message.',
+    "Répondez à ce que j'ai demandé avant.",
 };
