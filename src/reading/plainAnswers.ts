@@ -41,6 +41,8 @@ export function contents(said: Said): Found<YesNo> {
 
 /** A longer text that only denies a sign may say much else that was not understood. */
 const mostDenialLength = 60;
+/** Where nearly all of it denies signs, so much may be left. */
+const mostUnreadLength = 32;
 
 /** Whether the contents look like stomach contents. A wrong colour beside a right one is no; a colour may be hedged. */
 export function looks(said: Said): Found<YesNoUnknown> {
@@ -131,6 +133,7 @@ export function unwell(said: Said, heard: SignsHeard): Found<YesNo> {
   // "I read that wrong, no pain": beside signs denied, words of correction answer nothing.
   const found = yesNo(denies ? part(rest, withoutCorrection(rest)) : rest, words.unwell);
   if (denies && found && 'value' in found && found.value === 'yes') return { unclear: 'two-answers' };
-  if (found || said.plain.length > mostDenialLength) return found;
+  const unread = heard.rest.replace(/[^\p{L}\p{N}]+/gu, ' ').trim();
+  if (found || (said.plain.length > mostDenialLength && unread.length > mostUnreadLength)) return found;
   return denies && heard.sure.length + heard.near.length === 0 ? { value: 'no' } : null;
 }

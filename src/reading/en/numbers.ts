@@ -77,6 +77,10 @@ export const rewrites: readonly Rewrite[] = [
   [/\b(?:an?|1) fortnight\b/g, '2 weeks'],
   [/\b(\d{1,2}) fortnights\b/g, (_, count) => `${2 * Number(count)} weeks`],
   [/\bone (?=and a half|1\/2)/g, '1 '],
+  [
+    /(?<=\b(?:quarter|half|5|10|20|25) (?:to|past|till|til|after) )one\b|\bone(?= (?:[0-5]\d(?! ?(?:ml|mls|cc|kg|lbs?|mins?|minutes?|mg))|oclock|o clock)\b)/g,
+    '1',
+  ],
   [/\b(\d+)(?: (?:and|n) a? ?(?:half|1\/2)| (?:half|1\/2))(?![a-jl-z\d])(?! (?:way|out|in)\b)/g, '$1.5'],
   [/\b(?:3 ?quarters?|3\/4) (?:of )?(?:an? |1 )?(?=hours?\b)/g, '0.75 '],
   [/(?<![\d.] |an )\bhour and a half\b/g, '1.5 hours'],

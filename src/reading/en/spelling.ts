@@ -3,6 +3,7 @@
 export const mendable: readonly string[] = [
   'breathing',
   'breathe',
+  'piece',
   'bleeding',
   'vomiting',
   'throwing',

@@ -12,7 +12,7 @@ export const nose =
 export const gFirm =
   /\b(?:g ?-?tubes?|gtubes?|gtub|gt|gastrostomy|gastric tube|pegs?(?: tube)?|g ?-?buttons?|gastrostomy buttons?|(?<=\b(?:its|was|just) (?:just )?(?:a |the )?)g|(?<=(?:^|[,.;] ?)(?:a )?)g(?= ?(?:[,.;]|$)))\b/g;
 export const g =
-  /\b(?:g ?-?tubes?|gtubes?|gtub|gt|gastrostomy|gastric(?: tube)?|peg(?: tube)?|gastro(?: ?-?tube)?|stomach tube|g ?-?buttons?|gee tube|(?:only|just) (?:goes |going )?(?:in|into|to) (?:the |her |his )?stomach)\b|(?<!\d ?)\bg\b/g;
+  /\b(?:g ?-?tubes?|gtubes?|gtub|gt|gastrostomy|gastric(?: tube)?|peg(?: tube)?|gastro(?: ?-?tube)?|stomach tube|g ?-?buttons?|gee tube|(?:only|just) (?:goes |going )?(?:in|into|to) (?:the |her |his )?stomach|(?:of|in|into|to|for) (?:the |her |his )?(?:stomach|belly|tummy) only)\b|(?<!\d ?)\bg\b/g;
 
 /** Words for a tube of either kind: a G may be a button or have a balloon, and so may a GJ. */
 export const eitherKind =

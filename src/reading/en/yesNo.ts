@@ -2,7 +2,7 @@
 
 /** Sounds like yes or no and is neither. */
 export const neutral =
-  /\b(?:i |we )?(?:dont|didnt|do not|cant|cannot) (?:really |quite )?(?:understand|follow|get it)\b|\b(?:that|it|this|my answer) (?:was|is) (?:wrong|a mistake)\b|\bwithout (?:a |any |much |too much )?(?:\w+ )?(?:fight|fuss|symptoms?|complications?|incidents?|distress|drama|trouble|problems?|issues?|resistance|forc\w+|push\w*|struggle|bother)\b|\b(?:no|0|zero|nil) (?:cap|lie|kidding|joke|drama|fuss|bother|problems?|worries|trouble|issues?|prob|biggie|doubt|matter|resistance|complaints?)\b|\b(?:pressed|hit|sent|typed|picked|chose|tapped|put) (?:the |a )?wrong(?: \w+)?\b|\bthe wrong (?:end|side|way|hand|bit|part)\b|\bnot (?:a problem|bad)\b|\bcant wait\b|\byes maam\b(?=.*\byes\b)/g;
+  /\b(?:(?:didnt|never|hardly|barely|doesnt) even|didnt) (?:wake|flinch|cry|notice|stir|complain|blink)(?: up)?\b|\b(?:i |we )?(?:dont|didnt|do not|cant|cannot) (?:really |quite )?(?:understand|follow|get it(?= ?(?:$|[.,!?])))\b|\b(?:that|it|this|my answer) (?:was|is) (?:wrong|a mistake)\b|\bwithout (?:a |any |much |too much )?(?:\w+ )?(?:fight|fuss|symptoms?|complications?|incidents?|distress|drama|trouble|problems?|issues?|resistance|forc\w+|push\w*|struggle|bother)\b|\b(?:no|0|zero|nil) (?:cap|lie|kidding|joke|drama|fuss|bother|problems?|worries|trouble|issues?|prob|biggie|doubt|matter|resistance|complaints?)(?: at all)?\b|\b(?:pressed|hit|sent|typed|picked|chose|tapped|put) (?:the |a )?wrong(?: \w+)?\b|\bthe wrong (?:end|side|way|hand|bit|part)\b|\bnot (?:a problem|bad)\b|\bcant wait\b|\byes maam\b(?=.*\byes\b)/g;
 
 export const unsure =
   /\b(?:(?:im |am )?(?:not|nt|nto) (?:really |so |too |very |completely |100 ?% ?|totally |entirely |exactly )?(?:sure|certain|positive)|n\w{0,3} (?:\w+ )?sure|o[nt]{1,2} sure|unsure|uncertain|(?:do ?nt|dont|doesnt|didnt) (?:really |even )?(?:know|remember|recall|think so|have a clue)|not that i know|that (?:i|we) know of|no (?:idea|clue)|who knows|maybe|mabye|perhaps|possibly|probably|prolly|prob|might|may be|i (?:dont )?(?:think|thin|thing|hink|tink|thik)|thinks? so|think|thought so|i guess|guess so|guess|guessing|suppose|supposedly|i hope|hope so|hopefully|hoping|i believe|pretty sure|fairly sure|almost sure|should be|kind of|kinda|sort of|sorta|sometimes|cant (?:really )?(?:tell|say|remember)|hard to (?:tell|say|know)|couldnt (?:tell|say)|seems?(?! (?:fine|ok|okay|good|well|happy|normal|alright|comfortable|content|calm)\b)|not exactly|not really|hard to see|cant see|ish|half and half|so so|yes and no|more or less|depends|as far as i (?:know|can tell)|could be|wondering|yes or no|yeah right|if you say so)\b/g;
@@ -11,7 +11,7 @@ export const no =
   /\b(?:(?:definitely|absolutely|certainly|of course|for sure|yeah) ?not|not (?:yet|at all|now|correct|right|true)|no|noo|nope|noe|nop|nah|naw|nay|negative|none|nothing|nada|nil|zip|never|neither|nor|nobody|not|n|dont|doesnt|didnt|havent|hasnt|hadnt|isnt|arent|wasnt|werent|wont|cant|couldnt|wouldnt|aint|without|nto|ont|nott|incorrect|wrong|false)\b|^(?:mo|nno|bo)$/g;
 
 export const yes =
-  /\b(?:yes|yess|yees|yeah|yeas|yea|yep|yepp|yup|yah|ya|yeh|ye|yas|y|aye|affirmative|(?:absolutely|definitely|certainly)(?! (?:fine|ok|okay|good|great|well|nothing|no|none))|of course|for sure|correct|uh huh|mhm|mm hm|indeed|sure thing|si)\b/g;
+  /\b(?:yes|yess|yees|tes|yed|ues|yws|yex|yeah|yeas|yea|yep|yepp|yup|yah|ya|yeh|ye|yas|y|aye|affirmative|(?:absolutely|definitely|certainly)(?! (?:fine|ok|okay|good|great|well|nothing|no|none))|of course|for sure|correct|uh huh|mhm|mm hm|indeed|sure thing|si)\b/g;
 
 /** No as an answer of its own; "cannot see" and "does not look" say no to something else. */
 export const plainNo =
@@ -27,7 +27,7 @@ export const yesStatement =
 
 /** Words before or after a statement that change nothing. */
 export const filler =
-  /\b(?:ok|okay|k|so|well|um+|uh+|er|hi|hello|hey|please|pls|thank (?:you|u) (?:so|very) much|thanks|thank you|thank u|thx|ty|lol|omg|oh|god|just|already|now|finally|here|right now|at home|with (?:me|us)|nurse|maam|sir|sorry|all right|alright)\b/g;
+  /\b(?:ok|okay|k|so|(?<!\w )well|um+|uh+|er|hi|hello|hey|please|pls|thank (?:you|u) (?:so|very) much|thanks|thank you|thank u|thx|ty|lol|omg|oh|god|just|already|now|finally|here|right now|at home|with (?:me|us)|nurse|maam|sir|sorry|all right|alright)\b/g;
 
 /** Whatever stands before the last of these was taken back. */
 export const correction =

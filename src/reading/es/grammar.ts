@@ -40,6 +40,7 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
     'el globo',
   ],
   [/\bsept\b\.?/g, 'septiembre'],
+  [/(?<=^|[.,] ?|\b(?:si|ya) )echo\b/g, 'hecho'],
   [/\baki\b/g, 'aqui'],
   [/\bnari[sc]e?s?\b/g, 'nariz'],
   [/\b(?:enpuj|empuj|enpug|empug)/g, 'empuj'],

@@ -150,7 +150,7 @@ export const lookalikes: readonly RegExp[] = [
   /\b(?<!\bcomo (?:un |una |el |la )?)(?:tapa|tapita|tapon|pinza|puerto|puertos|tubo|tubito|sonda|boton|tira|tirita|valvula|globo|jeringa|caja|bolsa|papel|kit|gasa|cinta|camisa|cobija|trapo|toalla|punta|linea|anillo|marca|ropa|panal|manta|vestido|zapat\w+|agua|strip)s?(?: (?:es|son|esta|se|puso|de|color|la|el|que|tiene|un|una|muy|ya|medio|cambio|a|salio|ve|quedo)){0,4} (?:azul\w*|morad\w*|gris\w*|verd\w*|roj[oa]s?|rosad?a?o?|amarill\w*|blanc[oa]s?|palid\w*|caliente|tibia)\b/g,
   /\b(?:la|el|una|un) (?:azul|morad[oa]|verde|roj[oa]|rosa|rosad[oa]|gris)\b(?! (?:en|de|del) )/g,
   /\b(?:agua|toalla|trapo|bano|compresa|panito|pano|leche|formula|cuarto) (?:muy )?(?:caliente|calientita|tibia|tibio)\b|\bdolor de cabeza\b/g,
-  /\b(?:yo|estoy|mama|papa|mi (?:mama|esposo|esposa|suegra|hermana)|estamos|(?<!\bse )me)(?: \w+)? (?:llorando|temblando|gritando|sudando|desmay\w+|vomitar|ahog\w+|grit\w+|agitad[oa])\b|\b(?:estoy|ando|me puse|me siento) (?:muy |toda |todo )?(?:palid[oa]|temblando|debil|agitad[oa]|sudando|mal)\b/g,
+  /\b(?:yo|estoy|mama|papa|mi (?:mama|esposo|esposa|suegra|hermana)|estamos|(?<!\bse )me)(?: \w+)? (?:llorando|temblando|gritando|sudando|desmay\w+|vomitar|ahog\w+|grit\w+|agitad[oa])\b|\b(?:estoy|ando|me puse|me siento) (?:muy |toda |todo |bien |tan )?(?:palid[oa]|cansad[oa]|temblando|debil|agitad[oa]|sudando|mal)\b/g,
   /\b(?:le )?(?:va a doler|dolera|le duele\?|esto duele|sin que le duela|para que no le duela|no quiero que le duela|lastimar\w*)\b/g,
 ];
 /** Words of quantity: a negation that reaches them leaves some of the sign. */

@@ -14,7 +14,7 @@ export const kit: Statements = {
   neutral:
     /\b(?:jamais|pas|nplus)(?: (?:encore|eu|ete|du|besoin|de|a|le|la|lai|les))* (?:fait|utilise\w*|servie?|essaye\w*|ouverte?|ouvrir|fait|faire|perimee?s?|besoin|expire\w*|servir)(?: (?:seule?|ca|moi meme|encore|toute seule))*\b|\b(?:pas|plus|nplus|sans) (?:de )?(?:gel|lubrifiant|gants?|compresses?|sparadrap|seringue)\b/g,
   yes: new RegExp(
-    `^${have} ?${thing}${place}$|^(?:kit|trousse)${place}$|^(?:(?:je |on |jai |nous |elle |il )*(?:a |ai |avons |ete |etais |etait |suis |sommes |avais )*(?:formee?s?|montre|apprise?|appris|entraine\\w*)).*$|^(?:(?:la |une |le |un )?(?:infirmi\\w+|hopital|medecin|docteur|ils|elle|il|on)) (?:me |nous |mont )?(?:a |ont |avait )?(?:bien )?(?:montre|explique|forme|appris).*$|^(?:(?:elle|trousse|le kit|la trousse|il) est|cest|tout est) (?:la|ici|pret|devant moi|dans (?:le|mon|son) sac)$|^(?:kit|trousse) trouvee?$|^je sais (?:comment )?faire.*$|^on (?:me|nous|le?) ?a (?:bien |deja )?(?:montre|explique|appris|forme).*$`,
+    `^${have} ?${thing}${place}$|^(?:kit|trousse)${place}$|^(?:la |le |notre )?(?:trousse|kit) est (?:la|ici|prete?|complete?)(?![ -]bas)(?: \\w+){0,6}$|^(?:(?:je |on |jai |nous |elle |il )*(?:a |ai |avons |ete |etais |etait |suis |sommes |avais )*(?:formee?s?|montre|apprise?|appris|entraine\\w*)).*$|^(?:(?:la |une |le |un )?(?:infirmi\\w+|hopital|medecin|docteur|ils|elle|il|on)) (?:me |nous |mont )?(?:a |ont |avait )?(?:bien )?(?:montre|explique|forme|appris).*$|^(?:(?:elle|trousse|le kit|la trousse|il) est|cest|tout est) (?:la|ici|pret|devant moi|dans (?:le|mon|son) sac)$|^(?:kit|trousse) trouvee?$|^je sais (?:comment )?faire.*$|^on (?:me|nous|le?) ?a (?:bien |deja )?(?:montre|explique|appris|forme).*$`,
   ),
   no: /\b(?:(?:trouve|retrouve) (?:pas|plus|nplus)|perdu|perdue|restee? (?:a|chez|au)|laissee? (?:a|chez|au|dans)|oublie\w* (?:a|chez|au|le|la)|le a oubliee?|oubliee?$|deja utilisee?|plus (?:de|d) (?:kit|trousse|bandelette\w*)|pas (?:de )?(?:kit|trousse)|(?:a|ai) (?:pas|plus|nplus) recu|tout utilise|introuvable)\b/,
 };
@@ -33,7 +33,7 @@ export const ownTube: Statements = {
 };
 export const strips: Statements = {
   yes: new RegExp(
-    `^${have} ?${thing}${place}$|^elles sont (?:la|ici)$|^(?:jen ai|en ai) trouvee?s?$|^(?:il )?me? ?en reste$|^bandelettes?$|^(?:juste |encore |plus que |reste |il en reste |il reste |il me reste |il men reste )*(?:1|2|3|une|quelques unes|quelques|plein|plusieurs)(?: restantes?| qui restent?| seule)?$`,
+    `^${have} ?${thing}${place}$|^elles sont (?:la|ici)$|^(?:jen ai|en ai) trouvee?s?$|^(?:il )?me? ?en reste(?: (?:encore |juste )?(?:1|2|3|\\d+|une|quelques unes|quelques|plein))?$|^bandelettes?$|^(?:juste |encore |plus que |reste |il en reste |il reste |il me reste |il men reste )*(?:1|2|3|une|quelques unes|quelques|plein|plusieurs)(?: restantes?| qui restent?| seule)?$`,
   ),
   // Strips past their date are no strips.
   no: /\b(?:(?:trouve|retrouve) (?:pas|plus|nplus)|perdu\w*|restee?s? (?:a|chez|au)|laissee?s? (?:a|chez|au)|oublie\w*|(?:plus|nplus|pas) (?:de |d )?(?:bandelettes?|languettes?|papier)|en ai plus|en a plus|(?:epuise\w*|vide|finie?s?)|tout utilise|(?<!pas |pas encore |nplus )(?:mouillee?s?|humides?|perimee?s?|expiree?s?|passees? date))\b/,
@@ -51,7 +51,7 @@ export const contents: Statements = {
   no: /\b(?:^(?:de le )?air$|(?:que|juste|seulement|uniquement) (?:de )?(?:le )?(?:air|bulles|du vide)|de le air|du vent|air seulement|rien|sec|a sec|vide|bulles|(?:veut|peut|arrive|arrives|peux|reussis|remonte|revient|vient|sort|marche|monte|tire|coule|aspire) (?:pas|plus|nplus|rien|toujours rien|toujours pas))\b/,
 };
 export const looksRight =
-  /\b(?:lait\w*|blanc\w*|blanchatre|trouble|caill\w*|yaourt\w*|yogourt\w*|fromage (?:cottage|blanc)|grumeaux?|grumeleux|formule|beige|creme|vert herbe|vert (?:clair|pale)?gazon|herbe|(?:points?|flocons?|grains?|particules?|petits? bouts?|taches?|filaments?) (?:bruns?|marrons?|fonces?)|(?:brune?s?|marrons?|fonces?)(?: \w+){0,5} (?:bouts|points|grains|flocons)|contenu (?:gastrique|de l estomac|de le estomac)|(?:comme|du|le) (?:contenu|suc|jus) (?:de )?(?:le estomac|gastrique)?)\b/g;
+  /\b(?:comme (?:d ?|de )?habitude|comme toujours|lait\w*|blanc\w*|blanchatre|trouble|caill\w*|yaourt\w*|yogourt\w*|fromage (?:cottage|blanc)|grumeaux?|grumeleux|formule|beige|creme|vert herbe|vert (?:clair|pale)?gazon|herbe|(?:points?|flocons?|grains?|particules?|petits? bouts?|taches?|filaments?) (?:bruns?|marrons?|fonces?)|(?:brune?s?|marrons?|fonces?)(?: \w+){0,5} (?:bouts|points|grains|flocons)|contenu (?:gastrique|de l estomac|de le estomac)|(?:comme|du|le) (?:contenu|suc|jus) (?:de )?(?:le estomac|gastrique)?)\b/g;
 export const looksWrong =
   /\b(?:jaun\w*|dore\w*|paille|jus de pomme|comme (?:de le |du )?(?:pipi|urine)|or\b|ambre\w*|rouge\w*|(?<!\b(?:brune?|marron|verte?|beige|blanc|blanche) )clair(?:e|es|s)?(?! que)|eau|aqueux|limpide|transparent\w*|incolore|bile|bilieux|vert (?:fonce|vif|bouteille|fluo|sapin|epinard)|noir\w*|rose\w*|rosatre|sang\w*|translucide|caca|selles?|comme de le eau)\b/g;
 export const looksOpen = /\b(?:vert\w*|brun\w*|marron\w*|verdatre)\b/;
@@ -78,16 +78,16 @@ export const nextDay: Statements = {
 export const arrived: Statements = {
   neutral:
     /\b(?:personne|on)(?: (?:nous|la|le|a|se))* (?:pas |encore )*(?:occupee?|occupe|vue?s?|regarde|appelee?s?|examine\w*)(?: de (?:nous|elle|lui))?\b|(?<=\barrivee?s? )y a (?:environ )?\d+ min\w*\b/g,
-  yes: /^(?:(?:on |nous |je |jy |y |elle |il |est |sommes |suis |ca |vient |viens |de |d |deja |bien )*(?:(?<!\b(?:on|nous|je|j) )arrivee?s?|arriver|dedans|la|a le hopital|aux urgences|sur place|admise?|inscrits?|pris en charge|prise en charge|dans la salle(?: \w+)*|a le accueil|hospitalisee?|y est|y sommes|arrive|avec le (?:medecin|docteur)|avec (?:une? |la )?(?:infirmiere?|docteur|medecin))(?: (?:aux urgences|a le hopital|la|ici|en pediatrie|maintenant))*|ils (?:la|le|nous|s occupent|se occupent) .*|on nous a pris(?: en charge)?|on (?:la|le|nous) (?:voit|examine|soigne|prend)|(?:ca y est )?(?:le |la |un |une )?(?:docteur|medecin|infirmi\w+|pediatre) est (?:avec|aupres)(?: \w+){0,2}|on est (?:ici |la )?depuis \d+ (?:min\w*|heures?))$/,
+  yes: /^(?:(?:on |nous |je |jy |y |elle |il |est |sommes |suis |ca |vient |viens |de |d |deja |bien )*(?:(?<!\b(?:on|nous|je|j) )arrivee?s?|arriver|dedans|la|a le hopital|aux urgences|sur place|admise?|inscrits?|pris en charge|prise en charge|dans la salle(?: \w+)*|a le accueil|hospitalisee?|y est|y sommes|arrive|avec le (?:medecin|docteur)|avec (?:une? |la )?(?:infirmiere?|docteur|medecin))(?: (?:aux urgences|a le hopital|la|ici|en pediatrie|maintenant))*|ils (?:la|le|nous|s occupent|se occupent) .*|on nous a pris(?: en charge)?|on (?:la|le|nous) (?:voit|examine|soigne|prend)|(?:ca y est )?(?:le |la |un |une )?(?:docteur|medecin|infirmi\w+|pediatre) est (?:avec|aupres)(?: \w+){0,2}|on est (?:ici |la )?depuis \d+ (?:min\w*|heures?)|bien arrivee?s?(?: \w+){0,8})$/,
   no: /\b(?:en (?:route|chemin|voiture|train de (?:partir|rouler))|presque|bientot|pas encore|conduis|roule\w*|pas aller|y va pas|coince\w*|bouchons?|embouteillages?|trafic|part(?:ons)? (?:maintenant|la)|on part|a la maison|minutes|\d+ mins?|garer?|taxi|dans la voiture|sur la route|on arrive(?! a)|jarrive|jattends?|attends? (?:le|un|la|ma|mon))\b/,
 };
 export const clinic: Statements = {
   neutral: /\b(?:ils|elles?|on|la clinique) (?:nous |la |le |me )?(?:voi\w+|recoi\w+|prend\w*|attend\w*) demain\b/g,
-  yes: /^(?:(?:oui |je |jai |on a |nous avons |viens de |leur |les ai |le ai |la |deja |ai |bien )*(?:appele\w*|parle\w*|laisse (?:un )?message|pris (?:un )?(?:rdv|rendez[ -]?vous)|rendez[ -]?vous|rdv|contacte\w*|prevenue?s?|joint\w*|ecrit|envoye|telephone\w*|fait|avise\w*|eu (?:le |la |une? )?(?:infirmi\w*|secretaire|medecin|docteur|service))(?: \w+){0,8}|ils (?:me |nous )?(?:mont |ont |me ont |nous ont )?rappelee?s?|(?:cest )?(?:fait|pris|note|prevu)|(?:jai|on a) (?:un )?(?:rdv|rendez[ -]?vous)(?: \w+){0,5})$/,
+  yes: /^(?:(?:oui |je |jai |on a |nous avons |viens de |leur |les ai |le ai |la |deja |ai |bien )*(?:appele\w*|parle\w*|laisse (?:un )?message|pris (?:un )?(?:rdv|rendez[ -]?vous)|rendez[ -]?vous|rdv|contacte\w*|prevenue?s?|joint\w*|ecrit|envoye|telephone\w*|fait|avise\w*|eu (?:le |la |une? )?(?:infirmi\w*|secretaire|medecin|docteur|service))(?: \w+){0,8}|ils (?:me |nous )?(?:mont |ont |me ont |nous ont )?rappelee?s?|(?:cest )?(?:fait|pris|note|prevu)|(?:je |on |nous )*(?:les ai|la ai|le ai|les a|ai) eue?s? (?:au (?:telephone|tel)|en ligne)(?: \w+){0,4}|(?:jai|on a) (?:un )?(?:rdv|rendez[ -]?vous)(?: \w+){0,5})$/,
   no: /\b(?:pas encore|demain|plus tard|oublie\w*|sorti de (?:la |ma )?tete|vais (?:appeler|le faire|les appeler)|va appeler|repond\w* pas|pas de reponse|ferme\w*|en attente|(?:jappelle|je appelle|on appelle)(?: \w+)* (?:maintenant|suite|apres|demain)|lundi (?:je|on)|occupee?|tombe sur (?:le )?repondeur|sonne (?:occupe|dans le vide))\b/,
 };
 export const notYet =
-  /\bpas encore\b|\bpas (?:revue?|vue?)\b|\best (?:chez|avec) (?:son|sa|le|la) (?:pere|papa|mere|maman|mamie|grand mere)\b|\b(?:pas|jamais)(?: \w+)? (?:donne|nourrie?|commence\w*|mange|essaye\w*|fait|eu|gave|demarre\w*)\b|\b(?:dort|endormie?|dodo)\b(?!.{0,40}\bbien (?:passee?|alle|tolere\w*))/;
+  /\bpas encore\b|\bpas (?:revue?|vue?)\b|\best (?:chez|avec) (?:son|sa|le|la) (?:pere|papa|mere|maman|mamie|grand mere)\b|\b(?:pas|jamais)(?: \w+)? (?:donne|nourrie?|commence\w*|mange|essaye\w*|fait|eu|gave|demarre\w*)\b|(?<!\bbien (?:supporte|tolere|passe|bu|pris|mange|digere)\w*\b.{0,50})\b(?:dort|endormie?|dodo)\b(?!.{0,40}\bbien (?:passee?|alle|tolere\w*))/;
 export const notAll =
   /\b(?:sauf|excepte|a part|hormis|il manque|reste (?:juste|que|a|le|la)|mais pas|manque (?:juste|que|le|la)|pas (?:encore )?(?:scotche\w*|fixe\w*|le sparadrap|le ruban|gonfle|rempli))\b/;
 export const someTimeAgo =
@@ -98,7 +98,8 @@ export const confirm: Statements = {
   strictNo: true,
   yes: /^(?!ok$)(?:(?:cest |tout |oui |ils |elles |est |sont |toujours |encore |les |infos |informations |la |le |info |bien )*(?:exacte?s?|correcte?s?|juste|justes|vraie?s?|bon|bonne|bonnes|pareil|a jour|ca|ok|bien ca|les memes?|identique|valable|valables|meme chose)|(?:rien|aucun) (?:a |de |ne? )?(?:change|changement|a change|changer)|(?:a |pas |rien )*pas change|pas de changement)$/,
   no: /\b(?:pas (?:exact\w*|correct\w*|juste|bon|bonne|ca|vrai|a jour|tout a fait|le bon|la bonne)|fausse?s?|faux|erreur|erronee?s?|plus (?:valable|a jour|vrai|exact|ca)|(?<!rien |pas |rien a |a pas |aucun )change\w*|differente?s?|incorrecte?s?|nplus|plus maintenant|vieux|vieille|ancienne?s?|a (?:corriger|mettre a jour|changer)|mauvaise?s?)\b/,
-  neutral: /\b(?:rien|pas|aucun)(?: (?:a|de|ne|est|d|ete))* chang\w+\b|\bchange pas\b/g,
+  neutral:
+    /\bpas tout a fait\b(?=.*\b(?:faux|fausse|change\w*|plus)\b)|\b(?:rien|pas|aucun)(?: (?:a|de|ne|est|d|ete))* chang\w+\b|\bchange pas\b/g,
 };
 /** At "any danger sign?": well, and unwell. */
 export const unwell: Statements = {

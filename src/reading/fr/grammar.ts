@@ -42,6 +42,8 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
     /\b(?:je |j )?(?:ne )?(?:jsp|jspa|jsais pas?|jse pas?|ch(?:e|ai|ais) ?pas?|chepa|saispas|sai pas?|se pa|sais pa|sait pa)\b/g,
     'sais pas',
   ],
+  [/\bj ?sais (?:plus|pu)\b|\bjsplus\b/g, 'sais nplus'],
+  [/\bcbon\b/g, 'cest bon'],
   [/\bpa\b/g, 'pas'],
   [/\bbcp\b|\bbeaucoups?\b|\bbocoup\b|\bboucoup\b/g, 'beaucoup'],
   [/\btt\b/g, 'tout'],

@@ -2,7 +2,7 @@
 
 /** Words that tell French from the other languages of the line; accents are gone. */
 export const tellingWords: ReadonlySet<string> = new Set(
-  'les des une est sont elle il ils nous vous je jai cest ma mon sa ses dans avec pour mais pas quand comment pourquoi bonjour merci aide aidez sonde bouton bebe fille fils tube sorti sortie sortit tombe tombee depuis heure heures jour jours semaine semaines mois annee annees respire respirer sang saigne fievre douleur mal vomi ventre estomac bleu bleue infirmiere rien tout bien maintenant hier oui nai na ne plait svp et ou facilement facile du au aux cette etait ni lait medicament sans ca ai as avons non nan ouais depuis moi mais deja encore il'.split(
+  'les des une est sont elle il ils nous vous je jai cest ma mon sa ses dans avec pour mais pas quand comment pourquoi bonjour merci aide aidez sonde bouton bebe fille fils tube sorti sortie sortit tombe tombee depuis heure heures jour jours semaine semaines mois annee annees respire respirer sang saigne fievre douleur mal vomi ventre estomac bleu bleue infirmiere rien tout bien maintenant hier oui nai na ne plait svp et ou facilement facile du au aux cette etait ni lait medicament sans ca ai as avons non nan ouais depuis moi mais deja encore il janvier fevrier avril juin juillet aout septembre octobre novembre decembre'.split(
     ' ',
   ),
 );
