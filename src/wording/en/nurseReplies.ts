@@ -59,7 +59,7 @@ function details(known: CaseDetails): string {
       : [`${name} ${typeof value === 'number' ? number(value) : clip(plainText(value), mostFreeWords)}${unit}`];
   const told = (name: string, value: boolean | null) => (value === null ? [] : [`${name} ${value ? 'YES' : 'no'}`]);
   return [
-    ...filed('born', known.born),
+    ...(known.born === null ? [] : [`born ${dates({ earliest: known.born, latest: known.born })}`]),
     ...(known.firstPlaced === null ? [] : [`first placed ${dates(known.firstPlaced)}`]),
     ...filed('chart ...', known.chartLast4),
     ...filed('tube', known.tubeSize),
