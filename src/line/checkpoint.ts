@@ -25,6 +25,9 @@ export const checkpoints = [
   'unsure claimed',
   'unsure looked up',
   'unsure marked',
+  'media claimed',
+  'media fetched',
+  'media settled',
   'callback received',
   'callback noted',
 ] as const;

@@ -77,6 +77,7 @@ export async function fetchMedia(parts: Parts, cause: string): Promise<void> {
       nowMs + inHandMs,
     ]);
     if (rows.length === 0) return;
+    parts.checkpoint('media claimed');
     await Promise.all(rows.map((row) => fetchOne(parts, row, cause)));
   }
 }
@@ -89,6 +90,7 @@ async function fetchOne(
   const fetched = await parts.carrier
     .fetchMedia(parts.seal.open(source))
     .catch((): { readonly fate: 'later' } => ({ fate: 'later' }));
+  parts.checkpoint('media fetched');
   if (fetched.fate === 'later' && tries < triesMost) {
     await parts.database.query(putOff, [id, parts.wallMs() + laterMs * 2 ** (tries - 1)]);
     return;
@@ -113,6 +115,7 @@ async function fetchOne(
     if (theCase === null || taker === null) return;
     await tellOf(parts, await begin(await isPaused(client)), theCase, taker.phoneId, [{ id, type }]);
   });
+  parts.checkpoint('media settled');
 }
 
 /** What is kept of a case, as links to whoever has it now. */

@@ -84,6 +84,7 @@ async function obey(order: Order): Promise<Report> {
       await app.line.settle('settle');
       const [row] = await database.query<{ open: number }>(
         `SELECT (SELECT count(*) FROM message WHERE state IN ('waiting', 'carrying', 'unknown'))
+              + (SELECT count(*) FROM media WHERE state = 'waiting')
               + (SELECT count(*) FROM timer WHERE due_ms <= $1) AS open`,
         [nowMs],
       );

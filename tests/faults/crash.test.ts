@@ -24,6 +24,7 @@ const walks: readonly (readonly (Grave['name'] | Grave)[])[] = [
   ['step saved', 'carrier asked', 'message handed over', { name: 'step saved', pass: 3 }],
   ['turn committed', 'carrier made it', 'unsure claimed', 'carrier answered', { name: 'carrier answered', pass: 3 }],
   ['alarm armed', 'carrier made it', 'unsure looked up', 'message marked', { name: 'message claimed', pass: 3 }],
+  ['media claimed', 'media fetched', 'media settled', { name: 'text received', pass: 5 }],
   ['carrier made it', 'unsure marked', { name: 'carrier asked', pass: 4 }, { name: 'carrier made it', pass: 4 }],
 ];
 const graves = walks.map((walk) => walk.map((grave) => (typeof grave === 'string' ? { name: grave, pass: 1 } : grave)));
@@ -57,6 +58,8 @@ describe.each(backends())('on the $name database', (backend) => {
     expect(calm.carried.length).toBeGreaterThan(20);
     expect(new Set(calm.carried).size).toBeGreaterThan(20);
     expect(calm.thread.length).toBeGreaterThan(10);
+    // Once as it came, once more as she takes the case again.
+    expect(calm.carried.filter((text) => text.includes('/media/LINK'))).toHaveLength(2);
   });
 
   // In short, two nights: one dies in the midst of a turn, one about the carrier.

@@ -1,4 +1,4 @@
-/** One family's night on a line that may die: a page, its repeat, a danger, a fault, each taken by the nurse; told without what differs. */
+/** One family's night on a line that may die: a page, its repeat, a picture, a danger, a fault, each taken by the nurse; told without what differs. */
 import type { Made } from '#tests/carrier/double.ts';
 import type { Stand } from './stand.ts';
 
@@ -21,12 +21,18 @@ export async function night(stand: Stand, phone: string): Promise<Seen> {
     await stand.text(from, body, `${phone}-${said}`);
     await stand.settled();
   };
+  const show = async (picture: string) => {
+    said += 1;
+    await stand.picture(phone, picture, `${phone}-${said}`);
+    await stand.settled();
+  };
   let said = 0;
   await say(phone, 'my daughters g tube fell out 20 minutes ago, she got her first one two years ago');
   await say(phone, 'no shes fine');
   await say(phone, 'can i talk to a nurse please');
   await stand.advance(5 * minuteMs + 30_000); // the nudge of the silence, and the page's repeat
   await say(nurse, 'take');
+  await show('stoma');
   await say(phone, 'she is blue and limp');
   await say(nurse, 'take');
   await say(nurse, 'close');
@@ -64,6 +70,7 @@ function plain(text: string, phone: string): string {
     .replaceAll(phone, 'PHONE')
     .replaceAll([...phone.replace('+', '')].join(' '), 'PHONE')
     .replaceAll(/\b[A-HJ-NP-RT-Z]\d\d\b/g, 'CODE')
+    .replaceAll(/\/media\/\S+/g, '/media/LINK')
     .replaceAll(/\?message=\d+/g, '?message=NUMBER')
     .replaceAll(/\b\d\d?:\d\d [ap]m\b/g, 'TIME')
     .replaceAll(/\b\d\d? Mar 2025\b/g, 'DATE');

@@ -28,7 +28,7 @@ type WithId = z.infer<typeof orderShape>;
 export type Order = WithId extends infer O ? (O extends WithId ? Omit<O, 'id'> : never) : never;
 
 export interface Report {
-  /** How many messages and timers are not settled yet. */
+  /** How many messages, pictures and timers are not settled yet. */
   readonly open?: number;
   readonly theCase?: CaseReport | null;
   readonly thread?: readonly ThreadEntry[];

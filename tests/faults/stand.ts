@@ -6,7 +6,7 @@ import { setTimeout as pause } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
 import twilio from 'twilio';
 import { z } from 'zod';
-import { authToken, type Double, lineNumber, startDouble } from '#tests/carrier/double.ts';
+import { accountSid, authToken, type Double, lineNumber, startDouble } from '#tests/carrier/double.ts';
 import type { Home } from '#tests/contract/process.ts';
 import { type Grave, type Order, publicUrl, type Report } from './orders.ts';
 
@@ -18,6 +18,11 @@ const compiled = join(tmpdir(), 'nightjar-contract-compiled');
 const pastHoldMs = 11_000;
 const patienceMs = 30_000;
 const goneMs = 1_000;
+/** The smallest picture there is. */
+const onePixel = Buffer.from(
+  'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==',
+  'base64',
+);
 
 export type { Grave };
 
@@ -152,6 +157,15 @@ export class Stand {
     return this.survive(() => this.#post('/carrier/text', { MessageSid: id, From: from, To: lineNumber, Body: body }));
   }
 
+  /** The same of a text that is nothing but a picture, which the carrier keeps under this name. */
+  picture(from: string, name: string, id: string): Promise<void> {
+    this.double.media.set(name, { type: 'image/png', bytes: onePixel });
+    const address = `https://api.twilio.com/2010-04-01/Accounts/${accountSid}/Messages/MM1/Media/${name}`;
+    const media = { NumMedia: '1', MediaUrl0: address, MediaContentType0: 'image/png' };
+    const form = { MessageSid: id, From: from, To: lineNumber, Body: '', ...media };
+    return this.survive(() => this.#post('/carrier/text', form));
+  }
+
   /** The clock goes on, and everything due and queued is done, callbacks of the carrier included. */
   async advance(ms: number): Promise<void> {
     this.#nowMs += ms;
@@ -166,7 +180,7 @@ export class Stand {
         await this.#time();
         const { open } = await this.order({ order: 'settle' });
         if (open === 0) break;
-        if (performance.now() > untilMs) throw new Error(`${open} messages and timers do not settle`);
+        if (performance.now() > untilMs) throw new Error(`${open} messages, pictures and timers do not settle`);
         this.#wallMs += pastHoldMs; // what became of a message in hand is looked up by the sweep
         await this.#time();
         await pause(200);
