@@ -10,6 +10,7 @@ import type {
   FamilyFile,
   PageReason,
   QuestionKey,
+  Sign,
   TubeKind,
   WeightBand,
   YesNoUnknown,
@@ -59,6 +60,8 @@ export interface CaseView {
   readonly cannotWait: string | null;
   /** Held only for a hard insertion whose reading passed: the one thing a nurse can clear. */
   readonly clearable: boolean;
+  /** The danger signs told by name. */
+  readonly dangerSigns: readonly Sign[];
   readonly failedTries: number;
   readonly fedLately: YesNoUnknown | null;
   readonly latexAllergy: boolean;

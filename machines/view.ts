@@ -44,6 +44,7 @@ export function viewOf(running: Running): CaseView {
     facts: publicFacts(context),
     tubeIn: context.placed?.tube ?? null,
     cannotWait: context.facts.cannotWait,
+    dangerSigns: context.danger?.named ?? [],
     failedTries: context.failedTries,
     fedLately: context.placed?.fedLately ?? null,
     latexAllergy: context.facts.latexAllergy,

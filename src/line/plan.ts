@@ -149,6 +149,7 @@ function nursePage(
     ...caseName(scene.theCase),
     level: effect.level,
     reasons: effect.reasons,
+    dangerSigns: view.dangerSigns,
     caregiver: scene.theCase.number,
     language: languageOf(scene.protocol.site, scene.theCase.language, scene.theCase.file),
     tubeKind: tubeKind ?? null,

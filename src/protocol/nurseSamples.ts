@@ -1,5 +1,5 @@
 /** Every message to a nurse with parameters of every kind, invented: what the sheet and the report print and the tests read. */
-import { dispositions, pageLevels, pageReasons, tubeKinds } from '#machines/facts.ts';
+import { dispositions, pageLevels, pageReasons, signs, tubeKinds } from '#machines/facts.ts';
 import { levelOf } from '#machines/paging/levels.ts';
 import type {
   CaseDetails,
@@ -16,6 +16,7 @@ import { keysOf, none } from './samples.ts';
 export const shortPage: NursePage = {
   level: 'urgent',
   reasons: ['hard-insertion'],
+  dangerSigns: [],
   child: 'Robin',
   code: '4K7',
   caregiver: '+12125550101',
@@ -35,6 +36,7 @@ export const shortPage: NursePage = {
 export const longPage: NursePage = {
   level: 'emergency',
   reasons: ['danger-sign', 'sick-line', ...pageReasons],
+  dangerSigns: [...signs],
   child: 'Maximiliana-Rosalind Tennant',
   code: '4K7Q',
   caregiver: '+123456789012345',

@@ -8,6 +8,7 @@ import type {
   PageLevel,
   PageReason,
   QuestionKey,
+  Sign,
   TubeKind,
 } from '#machines/facts.ts';
 import type { TractVerdict } from '#machines/rules/tractAge.ts';
@@ -17,6 +18,8 @@ import type { Card, RehearsalEnd } from '#machines/says.ts';
 export interface NursePage {
   readonly level: PageLevel;
   readonly reasons: readonly PageReason[];
+  /** The danger signs told by name. */
+  readonly dangerSigns: readonly Sign[];
   readonly child: string | null;
   /** The case's short code, to tell two cases apart. */
   readonly code: string;

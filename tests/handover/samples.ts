@@ -22,6 +22,7 @@ export const view: CaseView = {
   tubeIn: 'temporary',
   temporarySinceMs: null,
   cannotWait: null,
+  dangerSigns: [],
   failedTries: 0,
   fedLately: null,
   latexAllergy: false,

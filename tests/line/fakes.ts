@@ -139,6 +139,7 @@ function viewOf(memory: Memory): CaseView {
     tubeIn: null,
     temporarySinceMs: null,
     cannotWait: null,
+    dangerSigns: [],
     failedTries: 0,
     fedLately: null,
     latexAllergy: false,

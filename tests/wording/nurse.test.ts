@@ -33,6 +33,8 @@ describe('a page', () => {
     expect(said({ key: 'page', params: longPage })).toMatch(/^AGAIN EMERGENCY .*: DANGER SIGN;/);
     const params = { ...shortPage, reasons: ['weight-unknown', 'no-kit', 'danger-sign'] as const };
     expect(said({ key: 'page', params })).toContain(': DANGER SIGN; no kit; 1 more.');
+    const named = { ...params, dangerSigns: ['limp', 'colour', 'vomit'] as const };
+    expect(said({ key: 'page', params: named })).toContain(': DANGER SIGN: limp or hard to wake, blue or gray; no kit');
   });
 
   it('has words of its own for every reason', () => {

@@ -1,5 +1,5 @@
 /** English: texts and calls to a nurse's phone. Pages run situation, background, assessment, request. */
-import { type Disposition, type PageReason, pageLevels, type TubeKind } from '#machines/facts.ts';
+import { type Disposition, type PageReason, pageLevels, type Sign, type TubeKind } from '#machines/facts.ts';
 import { levelOf } from '#machines/paging/levels.ts';
 import type { TractVerdict } from '#machines/rules/tractAge.ts';
 import type { Card } from '#machines/says.ts';
@@ -8,6 +8,7 @@ import type { HandoverKey, NursePage, PauseKey, RehearsalKey, SwapKey } from '..
 import { clip, plainText } from '../plain.ts';
 import { dates, number, tubeKindNames } from './facts.ts';
 import { languageNames, nameCase, nameChild, replies } from './nurseReplies.ts';
+import { signNames } from './safety.ts';
 
 export const reasonNames: Readonly<Record<PageReason, string>> = {
   'danger-sign': 'DANGER SIGN',
@@ -85,13 +86,23 @@ const mostCannotWait = 33;
 /** The first reasons by name, the rest by number: a page stays within two segments. */
 const mostReasons = 2;
 
+const mostSigns = 2;
+
 /** The gravest reasons come first, whatever came to be known first. */
-function nameReasons(reasons: readonly PageReason[], most = mostReasons): string {
+function nameReasons({ reasons, dangerSigns }: Pick<NursePage, 'reasons' | 'dangerSigns'>, most = mostReasons): string {
   const gravity = (reason: PageReason) => pageLevels.indexOf(levelOf[reason]);
   const gravestFirst = [...reasons].sort((a, b) => gravity(b) - gravity(a));
-  const named = gravestFirst.slice(0, most).map((reason) => reasonNames[reason]);
+  const named = gravestFirst
+    .slice(0, most)
+    .map((reason) => (reason === 'danger-sign' ? nameDanger(dangerSigns) : reasonNames[reason]));
   const rest = reasons.length - named.length;
   return [...named, ...(rest > 0 ? [`${rest} more`] : [])].join('; ');
+}
+
+/** A plain yes to the list of signs names none. */
+function nameDanger(dangerSigns: readonly Sign[]): string {
+  const names = dangerSigns.slice(0, mostSigns).map((sign) => signNames[sign]);
+  return [reasonNames['danger-sign'], ...(names.length > 0 ? [names.join(', ')] : [])].join(': ');
 }
 
 function timeOut(minutes: number): string {
@@ -136,7 +147,7 @@ const twoSegments = 306;
 
 function pageText(page: NursePage): string {
   return (
-    `${page.again ? 'AGAIN ' : ''}${page.level.toUpperCase()} ${nameCase(page)}: ${nameReasons(page.reasons, page.cannotWait === null ? mostReasons : 1)}. ` +
+    `${page.again ? 'AGAIN ' : ''}${page.level.toUpperCase()} ${nameCase(page)}: ${nameReasons(page, page.cannotWait === null ? mostReasons : 1)}. ` +
     `${page.gap ? 'NO ONE ON ROTA. ' : ''}` +
     `${background(page)}. ${assessment(page)}. Family ${page.caregiver}.${request(page)}\nReply TAKE, PASS or MORE`
   );
@@ -145,14 +156,15 @@ function pageText(page: NursePage): string {
 export const nurse: Omit<NurseCatalogue, HandoverKey | PauseKey | RehearsalKey | SwapKey> = {
   ...replies,
   page: (page) => {
-    const whole = pageText(page);
-    // The age of the tract says what its date would; MORE has the date.
-    return whole.length <= twoSegments ? whole : pageText({ ...page, firstPlaced: null });
+    // The age of the tract says what its date would; MORE has the date, and the family's own words.
+    const undated = { ...page, firstPlaced: null };
+    const fits = [page, undated].map(pageText).find(({ length }) => length <= twoSegments);
+    return fits ?? pageText({ ...undated, dangerSigns: [] });
   },
   pageCall: (page) =>
     `This is the feeding tube line${page.again ? ', calling again' : ''}, with a page at level ${page.level}. ` +
     `${page.gap ? 'The rota names nobody now, so it comes to you. ' : ''}` +
-    `${nameChild(page.child)}: ${nameReasons(page.reasons)}. ${background(page)}. ${assessment(page)}. ` +
+    `${nameChild(page.child)}: ${nameReasons(page)}. ${background(page)}. ${assessment(page)}. ` +
     'The details are in your texts. To take this page, press 1, or reply to the text with the word take.',
   news: ({ level, reason, child, code }) =>
     `${level.toUpperCase()} news on ${nameCase({ child, code })}: ${reasonNames[reason]}. You have this case.`,

@@ -3,7 +3,7 @@ import type { Sign } from '#machines/facts.ts';
 import type { CaregiverCatalogue } from '../catalogue.ts';
 import { childIn } from './facts.ts';
 
-const signNames: Readonly<Record<Sign, string>> = {
+export const signNames: Readonly<Record<Sign, string>> = {
   breathing: 'trouble breathing',
   colour: 'blue or gray',
   limp: 'limp or hard to wake',
