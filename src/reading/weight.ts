@@ -16,7 +16,8 @@ const possibleKg = { least: 0.5, most: 200 };
 /** "8 kg = 17.6 lb" is one weight said twice; the first of the forms counts. */
 const sameShare = 0.02;
 
-const n = '((?:(?<![a-z\\d] ?)-)?\\d+(?:\\.\\d+)?)';
+/** A number right after another ("one two three kilos") belongs to it, and is no weight of its own. */
+const n = '(?<!\\d ?|\\d\\.)((?:(?<![a-z\\d] ?)-)?\\d+(?:\\.\\d+)?)';
 interface Form {
   readonly pattern: RegExp;
   readonly toKg: (first: number, second: number) => number;
@@ -40,9 +41,10 @@ const patterns = onceEach(({ weight: words, grammar }) => {
       ),
       form(`${n} ?(?:${words.pound})`, (lb) => lb * kgPerPound),
       // Fewer ounces are more likely a bottle.
-      form(`\\b((?:[4-9]\\d|1\\d\\d)(?:\\.\\d+)?) ?(?:${words.ounce})`, (oz) => (oz / 16) * kgPerPound),
-      form(`\\b(\\d{3,6}(?:\\.\\d+)?) ?(?:${words.gram})(?![ -]?(?:tube|j))`, (g) => g / 1000),
+      form(`(?<!\\d |\\d\\.)\\b((?:[4-9]\\d|1\\d\\d)(?:\\.\\d+)?) ?(?:${words.ounce})`, (oz) => (oz / 16) * kgPerPound),
+      form(`(?<!\\d |\\d\\.)\\b(\\d{3,6}(?:\\.\\d+)?) ?(?:${words.gram})(?![ -]?(?:tube|j))`, (g) => g / 1000),
     ],
+    withUnit: new RegExp(`\\d ?(?:${words.kilogram}|${words.pound}|${words.gram})(?![ -]?(?:tube|j))`),
     sharedUnit: new RegExp(`${n}(?= ?(?:${words.joined}) ?\\d+(?:\\.\\d+)? ?(${words.pound}|${words.kilogram}))`, 'g'),
   };
 });
@@ -115,6 +117,9 @@ function plainWeight(text: string, wantsUnit: boolean, lexicon: Lexicon): Found<
   if (unit && 'value' in unit && words.unsure.test(text)) return { value: 'unknown' };
   if (unit) return unit;
   const bare = bareNumber(text.replace(words.otherMass, ' '), words);
+  // "7 8 kg": its unit belongs to a number that could not be read.
+  if (bare && 'value' in bare && patterns(lexicon).withUnit.test(text.replace(words.otherMass, ' ')))
+    return { unclear: 'two-answers' };
   if (bare) return bare;
   return words.unknown.test(text) ? { value: 'unknown' } : null;
 }

@@ -14,7 +14,7 @@ export const kit: Statements = {
   yes: new RegExp(
     `^${have} ${thing}(?: (?:with|in|from|ready|and|of|on|the|me|us|hand|bag|a|spare|tube|it|home|hospital|right|here|diaper|car|my|our|her|his|room|drawer|closet|backpack|purse|next|to))*$|^(?:kit|got kit|have kit|(?:kit|its|kits|it is) (?:is )?in (?:my|our) hands?|kit present|its (?:right )?here|(?:its|it is|kit is) (?:right )?in (?:the|my|our|her|his|a) (?:\\w+ )?(?:bag|backpack|drawer|closet|cupboard|cabinet)|sure do|kit ready|kit (?:is )?at (?:the |her |his )?bedside|trained|kit is (?:here|ready|right here))$|^(?:i |we )?(?:was|were|been|have been|got) (?:shown|taught|trained).*$|^(?:the |a )?(?:nurse|hospital|they|doctor) (?:showed|taught|trained) (?:me|us).*$|^i know how.*$`,
   ),
-  no: /\b(?:(?:cant|couldnt) find|lost|left (?:it |the kit )?(?:at|in)|ran out|out of (?:them|strips)|no kit|no strips|all out|used (?:it|them) (?:all|up|last time|already))\b/,
+  no: /\b(?:(?:at|in) (?:my|his|her|our) (?:exs?|moms?|mums?|dads?|mothers?|fathers?|sisters?|parents?|grandmas?|grans?|nans?|sitters?|school|daycare|nursery|office|other)(?: (?:house|home|place|flat))?|at (?:the )?(?:school|daycare|nursery|office)|(?:cant|couldnt) find|lost|left (?:it |the kit )?(?:at|in)|ran out|out of (?:them|strips)|no kit|no strips|all out|used (?:it|them) (?:all|up|last time|already))\b/,
 };
 export const neverDone = /\b(?:never|havent|have not|not) (?:\w+ )?(?:done|tried) (?:it|this|one|that|them|anything)\b/;
 export const shown = /\b(?:shown|showed|taught|trained|know how|learned|learnt)\b/;
@@ -22,7 +22,7 @@ export const shown = /\b(?:shown|showed|taught|trained|know how|learned|learnt)\
 export const otherShown =
   /\b(?:wife|husband|mom|dad|nurse|grandma|grandpa|partner|mother|father|she|he)\b.{0,30}\b(?:trained|shown|taught|knows how)\b.{0,30}\b(?:work|away|not here|isnt here|asleep|gone|out|sleeping|home)\b/;
 export const notShown =
-  /\b(?:(?:never|not|nobody|no body|havent|hasnt|wasnt|werent|arent|didnt|dont|isnt|no) (?:\w+ ){0,4}(?:shown|showed|show|taught|teach|trained|training|train|told how|learned|learnt|know how|knows how|knowing how|instructed|been shown)|(?:not sure|unsure|no idea|no clue|dont know|dont remember|forgot|cant remember) (?:\w+ ){0,2}(?:how|what to do)|untrained|no training)\b/;
+  /\b(?:(?:never|not|nobody|no body|havent|hasnt|wasnt|werent|arent|didnt|dont|isnt|no) (?:\w+ ){0,4}(?:shown|showed|show|taught|teach|trained|training|train|told how|learned|learnt|know how|knows how|knowing how|instructed|been shown|walk(?:ed)? (?:me|us) through|went (?:over|through) it)|(?:not sure|unsure|no idea|no clue|dont know|dont remember|forgot|cant remember) (?:\w+ ){0,2}(?:how|what to do)|untrained|no training)\b/;
 export const ownTube: Statements = {
   yes: new RegExp(
     `^(?:(?:its |all |looks |tube |balloon |looks like its )*(?:good|fine|ok|okay|perfect)|${have}|i kept|i saved|kept|saved) (?:it|the (?:old )?(?:tube|button)|the whole thing|that)(?: (?:here|with|me|right|in|my|hand|still|all|of|it|a|bag))*$`,
@@ -109,7 +109,7 @@ export const fedLately: Statements = {
 };
 /** What is given on other days, or is due, tells nothing of the last hour. */
 export const notGiven =
-  /\b(?:usually|normally|typically|is due|are due|due at)\b|\b(?:nurse|sitter|babysitter|nanny|carer|aide|grandma|mom|mum|dad|she|he|they) (?:was|were|is|left|went) (?:here|home|there|on shift|on duty|at work|off)\b/;
+  /\b(?:usually|normally|typically|is due|are due|due at)\b|\b(?:nurse|sitter|babysitter|nanny|carer|aide|gran|nan|nana|grandma|grandpa|mom|mum|dad|wife|husband|sister) (?:had|kept|watched|minded) (?:him|her|them)\b|\b(?:nurse|sitter|babysitter|nanny|carer|aide|gran|nan|nana|grandma|grandpa|mom|mum|dad|wife|husband|sister|she|he|they) (?:was|were|is|left|went) (?:here|home|there|on shift|on duty|at work|off)\b/;
 /** A no that opens the text. */
 export const startsNo = /^(?:no|nope)\b/;
 export const airFirst = /\b(?:air|first|at first)\b/;

@@ -38,7 +38,7 @@ const tens: Readonly<Record<string, number>> = {
 };
 
 /** Any unit that turns "a" or "one" into a number: "an hour", "one kilo". */
-const countedUnits = `${Object.values(timeUnits).join('|')}|kilos?|kg|pounds?|lbs?|stone|ounces?|oz|hundred|point`;
+const countedUnits = `${Object.values(timeUnits).join('|')}|kilos?|kg|pounds?|lbs?|stone|ounces?|oz|hundred|thousand|point`;
 
 const tensWords = Object.keys(tens).join('|');
 const smallWords = Object.keys(smallNumbers).join('|');
@@ -46,6 +46,12 @@ const smallWords = Object.keys(smallNumbers).join('|');
 function smallNumber(word: string | undefined): number {
   if (word === undefined) return 0;
   return word === 'one' ? 1 : (smallNumbers[word] ?? 0);
+}
+
+/** What follows a hundred or a thousand; nothing is 0. */
+function oneOrDigits(rest: string | undefined): number {
+  if (rest === undefined) return 0;
+  return rest === 'one' ? 1 : Number(rest);
 }
 
 /** "Twenty twenty five", "two thousand and four": a year, where no unit makes it a count. */
@@ -98,8 +104,17 @@ export const rewrites: readonly Rewrite[] = [
   [/\b(\d{1,2}) ?h(?= ago|$|[,.])/g, '$1 hours'],
   [/\b(\d{1,3}) ?m(?= ago)/g, '$1 min'],
   [new RegExp(`(\\d+) (${countedUnits}) (?:and|n) (?:a )?half\\b`, 'g'), '$1.5 $2'],
-  [/\b1 hundred(?: and)? (\d{1,2}|one)\b/g, (_, rest) => String(101 + (rest === 'one' ? 0 : Number(rest) - 1))],
-  [/\b1 hundred\b/g, '100'],
+  [/(?<!\d[ -])\bhundred(?= and \d)/g, '1 hundred'],
+  [
+    /\b(\d{1,2})[ -]hundred(?:(?: and)? (\d{1,2}|one))?\b/g,
+    (_, count, rest) => String(100 * Number(count) + oneOrDigits(rest)),
+  ],
+  [
+    /\b(\d{1,3})[ -]thousand(?:,?(?: and)? (\d{1,3}|one))?\b/g,
+    (_, count, rest) => String(1000 * Number(count) + oneOrDigits(rest)),
+  ],
+  // More than anything here can be.
+  [/\b\d+[ -]\w+illion\b/g, '999999999999'],
   [/(\d) (?:point|dot) one\b/g, '$1.1'],
   [/(\d) ?(?:point|dot) (\d) (\d)\b/g, '$1.$2$3'],
   [/(\d) ?(?:point|dot) ?(\d)/g, '$1.$2'],

@@ -50,7 +50,7 @@ export const placedWords =
 export const firstWords =
   /\b(?:first|original|originally|initial|initially|surgery|operation|very|started|tract|stoma|surgically)\b/;
 export const changeWords =
-  /\b(?:chang(?:e|ed|ing)|replac(?:e|ed|ement|ing)|new (?:one|tube|button)|swap(?:ped)?|switched|2nd|3rd|third|this (?:one|tube|button)|current|latest|last (?:one|tube|button)|(?<!\b(?:this|a|every|last|each|very) )second|newest|upsized|exchang\w+)\b/;
+  /\b(?:chang(?:e|ed|ing)|replac(?:e|ed|ement|ing)|new (?:one|tube|button)|swap(?:ped)?|switched|2nd|3rd|third|this (?:one|tube|button)|current|latest|last (?:one|tube|button)|(?<!\b(?:\d+|this|a|every|last|each|very) )second|newest|upsized|exchang\w+)\b/;
 export const fedWords = /\b(?:fed|feed|feeding|ate|eaten|bottle|meds?|medicine|formula|dose|meal|milk|drank)\b/;
 /** "When she was three months": a time only a birth date could place. */
 export const byAge =

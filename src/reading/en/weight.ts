@@ -22,7 +22,7 @@ export const otherMass =
   /\b(?:not|instead of) \d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|pounds?)?|\b(?:lost|gained|born(?: at)?|birth ?weight(?: was)?|birth|up|down|gain|gaining|losing) (?:about |at |around |was )?\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|pounds?|grams?|g|oz|ounces?)\b(?: ?\d+ ?(?:oz|ounces?))?|\b\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|pounds?) (?:at birth|when born|when (?:she|he) was born)\b/g;
 /** Numbers that are no weight. */
 export const otherNumbers: readonly RegExp[] = [
-  /\b\d+(?:\.\d+)? ?-?(?:years?|yrs?|yo|y\/o|months?|mos?|weeks?|wks?|days?|minutes?|mins?|hours?|hrs?|ml|cc|cm|inch\w*|fr|french|am|pm|%|ft|feet|foot|th|nd|rd|m ago)\b(?: old)?/g,
+  /\b\d+(?:\.\d+)? ?-?(?:years?|yrs?|yo|y\/o|months?|mos?|weeks?|wks?|days?|minutes?|mins?|hours?|hrs?|ml|cc|cm|inch\w*|grams?|grammes?|gms?|fr|french|am|pm|%|ft|feet|foot|th|nd|rd|m ago)\b(?: old)?/g,
   /\b\d{1,4}[/-]\d{1,2}(?:[/-]\d{2,4})?\b(?=.*[/-])/g,
   /\b\d{1,2}:\d{2}\b/g,
   /\b(?:step|number|in|since|size|age|aged|for(?: an?| only)?) \d+t?\b|\b\d+t\b/g,

@@ -42,7 +42,7 @@ export const strips: Statements = {
 export const contents: Statements = {
   neutral: /\b(?:todavia |aun )?no (?:he )?(?:termin\w+|acab\w+)(?: todavia)?\b/g,
   yes: /^(?:(?:si |ya |me |le |nos |ahora |apenas |pues |solo )*(?:sali(?:o|eron)|sale|saque|sacamos|saco|jale|obtuve|consegui|hay|vino|regreso|vi|veo|tengo|logre sacar|aspire|extraje|hubo)(?: \w+){0,4} (?:poco|poquito|algo|leche|liquido|formula|contenido|jugo|jugos|gotas?|gotitas?|blanco|amarill\w+|transparente|clar[oa]|cosas?|\d+(?:\.\d+)? ?(?:ml|mls|cc)?|estomago|gastric\w*|tantito|poca)\b.*|(?:si )?(?:sali(?:o|eron)|hubo|hay) (?:algo|poquito|poco|leche|liquido|formula|contenido|gotas?|gotitas?|jugo)\b.*|(?:(?:un|una|unas|unos|algo|poco|poquito|poca|tantito|como|par|de) )*(?:leche|liquido|formula|contenido|jugo|gotas|gotitas|lechos[oa]|cuajad\w*|blancuzco|amarillento|\d+(?:\.\d+)? ?(?:ml|mls|cc))(?: \w+){0,8}|(?:leche|liquido|formula|contenido)(?: \w+){0,3} en la jeringa\b.*|(?:si )?(?:salio|funciono|lo logre|se pudo)(?: \w+){0,3}|(?:un )?(?:poco|poquito|tantito))$/,
-  no: /\b(?:(?:solo|puro|pura|nada mas|unicamente|nomas) (?:aire|burbujas?)|aire (?:nada mas|solamente|solo)|^aire$|nada|burbujas? (?:nada mas|solamente)|sec[oa]|vaci[oa]|no (?:me |le |se )?(?:sale|salio|sali|viene|vino|regresa|regreso|jala|saca\w*|pude|puedo|logro|hay)(?: \w+)?)\b/,
+  no: /\b(?:(?:solo|pur[oa]s?|nada mas|unicamente|nomas) (?:aire|burbujas?)|aire (?:nada mas|solamente|solo)|^aire$|nada|burbujas? (?:nada mas|solamente)|sec[oa]|vaci[oa]|no (?:me |le |se )?(?:sale|salio|sali|viene|vino|regresa|regreso|jala|saca\w*|pude|puedo|logro|hay)(?: \w+)?)\b/,
 };
 export const looksRight =
   /\b(?:(?:igual que|como) siempre|lechos[oa]|lechita|leche|blanc\w+|blanquit\w*|blanquec\w*|turbi[oa]|nublad[oa]|cuaj\w*|cortad[oa]|grum\w*|formula|cafecit[oa] clar[oa]|beige|crema|verde(?: como(?: el| la)?)? (?:pasto|hierba|cesped|grama|zacate)|(?:puntitos|pintitas|hilitos) cafes?|contenido (?:del estomago|gastrico|estomacal)|como (?:leche|formula|del estomago))\b/g;
@@ -93,7 +93,7 @@ export const confirm: Statements = {
 /** At "any danger sign?": well, and unwell. */
 export const unwell: Statements = {
   strictNo: true,
-  no: /\b(?:(?:ella|el|la|panza|barriga|panci\w*|bebe|nin[oa]|todo|esta|se ve|se siente|anda|parece|sigue|luce|hasta ahora|la veo|lo veo|por lo demas)(?: (?:ella|el|esta|se|ve|siente|muy|tod[oa]|super|bastante|estar|totalmente|perfectamente|la|lo|mi|bebe|nin[oa]|hij[oa]|de lo mas|tiene|y))* (?:bien|normal|tranquil[oa]|tranquilit[oa]|content[oa]|feliz|perfect[oa]|jugando|dormid[oa]|dormidit[oa]|durmiendo|sonriendo|riendo\w*|comod[oa]|calmad[oa]|como si nada|estable|igual(?: que antes)?|blandit[oa]|suavecit[oa]|como siempre|viendo (?:la )?tele\w*|cantando|platicando)|(?:respir\w*|color|piel)(?: (?:y|muy|color|respir\w*|de))* (?:bien|normal|rosad\w*)|todo bien|todo en orden|todo normal|^(?:bien|normal|tranquil[oa])$|ningun[oa]s?|nada de (?:eso|lo anterior|nada|esto)|nada|no (?:tiene|hay|le veo|veo|presenta|noto) (?:nada|ningun\w*)(?: de (?:eso|esos|esas|esto|ellos|ellas|los|las|lo)\b.*)?|ahora no|por ahora no|que yo (?:vea|note) no|no que yo (?:vea|note)|sin (?:ningun )?(?:problemas?|sintomas?|molestias?|novedad))\b/,
+  no: /\b(?:(?:ella|el|la|panza|barriga|panci\w*|bebe|nin[oa]|todo|esta|se ve|se siente|anda|parece|sigue|luce|hasta ahora|la veo|lo veo|por lo demas)(?: (?:ella|el|esta|se|ve|siente|muy|tod[oa]|super|bastante|estar|totalmente|perfectamente|la|lo|mi|bebe|nin[oa]|hij[oa]|de lo mas|tiene|y))* (?:bien|normal|tranquil[oa]|tranquilit[oa]|content[oa]|feliz|perfect[oa]|jugando|dormid[oa]|dormidit[oa]|durmiendo|sonriendo|riendo\w*|comod[oa]|calmad[oa]|como si nada|estable|igual(?: que antes)?|blandit[oa]|suavecit[oa]|como siempre|viendo (?:la )?tele\w*|cantando|platicando)|(?:respir\w*|color|piel)(?: (?:y|muy|color|respir\w*|de))* (?:bien|normal|rosad\w*)|(?:las|los) (?:3|tres) no|todo bien|todo en orden|todo normal|^(?:bien|normal|tranquil[oa])$|ningun[oa]s?|nada de (?:eso|lo anterior|nada|esto)|nada|no (?:tiene|hay|le veo|veo|presenta|noto) (?:nada|ningun\w*)(?: de (?:eso|esos|esas|esto|ellos|ellas|los|las|lo)\b.*)?|ahora no|por ahora no|que yo (?:vea|note) no|no que yo (?:vea|note)|sin (?:ningun )?(?:problemas?|sintomas?|molestias?|novedad))\b/,
   neutral: /\b(?:sin|ningun) (?:ningun )?problemas?\b|\bno que yo (?:vea|sepa|note)\b/g,
 };
 export const notWell =
@@ -110,7 +110,7 @@ export const fedLately: Statements = {
 };
 /** What is given on other days, or is due, tells nothing of the last hour. */
 export const notGiven =
-  /\b(?:le toca|le tocaba|normalmente|suele|por lo general)\b|\b(?:enfermera|ninera|abuela|suegra|mama|papa|senora|cuidadora) (?:estuvo|estaba|se fue|salio|trabajo)\b/;
+  /\b(?:le toca|le tocaba|normalmente|suele|por lo general)\b|\b(?:enfermera|ninera|abuela|suegra|mama|papa|senora|cuidadora) (?:(?:lo|la) (?:tuvo|cuido)|estuvo|estaba|se fue|salio|trabajo)\b/;
 /** A no that opens the text. */
 export const startsNo = /^(?:no|nop|nope)\b/;
 export const airFirst = /\b(?:aire|primero|al principio)\b/;

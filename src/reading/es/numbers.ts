@@ -85,9 +85,12 @@ export const rewrites: readonly Rewrite[] = [
   [/\blas? (\d{1,2}) y medi[ao]\b/g, 'las $1:30'],
   [/\blas? (\d{1,2}) y cuarto\b/g, 'las $1:15'],
   [/\blas? (\d{1,2}) menos (?:un )?cuarto\b/g, (_, hour) => beforeHour(hour, 15)],
-  [/\bcuarto para las? (\d{1,2})\b/g, (_, hour) => beforeHour(hour, 15)],
+  [/\b(?:un )?cuarto para (?:a )?las? (\d{1,2})\b/g, (_, hour) => beforeHour(hour, 15)],
   [/\blas? (\d{1,2}) menos (5|10|20|25)\b/g, (_, hour, minutes) => beforeHour(hour, Number(minutes))],
-  [/\b(5|10|20|25) (?:minutos )?para las? (\d{1,2})\b/g, (_, minutes, hour) => beforeHour(hour, Number(minutes))],
+  [
+    /\b(5|10|20|25) (?:minutos )?para (?:a )?las? (\d{1,2})\b/g,
+    (_, minutes, hour) => beforeHour(hour, Number(minutes)),
+  ],
   [
     /\b(?:a |eran )las? (\d{1,2}) (?:y |con )?(0?5|[1-5]\d)\b(?! ?(?:minutos|mins?|horas?|kilos?|libras?|dias?|semanas?|mes))/g,
     (_, h, m = '') => `a las ${h}:${m.padStart(2, '0')}`,

@@ -4,7 +4,7 @@ import type { SignWords } from '../signs.ts';
 const belly =
   '(?:barrig\\w*|barigu?it\\w*|panz\\w*|pans(?:a|ita)|panc\\w*|estomag\\w*|estomaguit\\w*|vientre|abdomen|abdominal|guata|guatita|tripa|tripita|tripas|buche)';
 const copula =
-  '(?: (?:esta|estan|se|le|la|lo|ve|siente|puso|pone|poniendo|esta|quedo|muy|bien|super|re|toda|todo|mas|tan|bastante|un|poco|como|de|piedra|tabla|demasiado|y|e|medio|anda|tiene|veo|noto|ya|cada|vez|sientes?|algo|roja|rojo|grande|hinchad\\w*|inflamad\\w*|dur[oa])){0,6}';
+  '(?: (?:esta|estan|se|le|la|lo|ve|siente|puso|pone|poniendo|esta|quedo|muy|bien|super|re|toda|todo|mas|tan|bastante|un|poco|como|de|piedra|tabla|demasiado|y|e|medio|parece|anda|tiene|veo|noto|ya|cada|vez|sientes?|algo|roja|rojo|grande|hinchad\\w*|inflamad\\w*|dur[oa])){0,6}';
 const body =
   '(?:labi\\w*|boca|boquita|cara|carita|piel|naric\\w*|nariz|dedos?|deditos?|unas?|unitas|manos?|manitas?|pies|piecitos|cachetes|mejillas|lengua|encias|cuerpo)';
 const blue = '(?:azul\\w*|morad\\w*|moradit\\w*|moret\\w*|gris\\w*|violeta|purpura|amoratad\\w*)';
@@ -28,7 +28,7 @@ export const signWords: readonly SignWords[] = [
   },
   {
     sign: 'limp',
-    sure: /\b(?:desmay\w*|inconscien\w*|(?:no|ya no|casi no|apenas|sin) (?:(?:me|nos|se|la|lo|le|puedo|podemos|logro|logramos|quiere|esta|puede) )*(?:respond\w*|reaccion\w*|despert\w*|despiert\w*|mueve|moverse|mover|abre(?: \w+)? ojos|abrir(?: \w+)? ojos|contesta|hace caso|fuerzas?)|no (?:la|lo) (?:puedo|podemos|logro) (?:despert\w*|levantar)|flacid\w*|aguad[oa]|aguadit[oa]|guang[oa]|floj[oa] (?:como|el cuerpo|tod[oa]|sus)|(?:tod[oa]|muy|cuerpo|como|ella|nin[oa]|bebe|hij[oa]|hijit[oa]|nen[ea])(?: \w+)? floj(?:o|a|ito|ita)|como (?:un |una )?(?:trapo|trapito|muneca? de trapo)|desvanec\w*|convulsion(?:a|o|ando|aba)\w*|(?:tiene|tuvo|teniendo|dio|dando|con|otra|una|le dio una) (?:otra )?(?:convulsion\w*|crisis convulsiva|ataque)|(?:le )?(?:dio|esta dando) un ataque|ojos (?:\w+ ){0,2}(?:en blanco|blancos|volteados|para atras|hacia atras|ido)|se le (?:van|voltean|voltearon|fueron|ponen) los ojos|letarg\w*|desguanz\w*|sin vida|colaps\w*|(?:tembl\w*|sacud\w*) (?:tod[oa]|todo el cuerpo|el cuerpo|sin parar)|se esta sacudiendo|sacudidas|perdio el (?:conocimiento|sentido)|no esta consciente)\b/g,
+    sure: /\b(?:desmay\w*|inconscien\w*|(?:no|ya no|casi no|apenas|sin) (?:(?:me|nos|se|la|lo|le|puedo|podemos|logro|logramos|quiere|esta|puede|que|consigo|conseguimos|hay|forma|manera|modo|de|hago|hacemos) )*(?:respond\w*|reaccion\w*|despert\w*|despiert\w*|mueve|moverse|mover|abre(?: \w+)? ojos|abrir(?: \w+)? ojos|contesta|hace caso|fuerzas?)|no (?:la|lo) (?:puedo|podemos|logro) (?:despert\w*|levantar)|flacid\w*|aguad[oa]|aguadit[oa]|guang[oa]|floj[oa] (?:como|el cuerpo|tod[oa]|sus)|(?:tod[oa]|muy|cuerpo|como|ella|nin[oa]|bebe|hij[oa]|hijit[oa]|nen[ea])(?: \w+)? floj(?:o|a|ito|ita)|como (?:un |una )?(?:trapo|trapito|muneca? de trapo)|desvanec\w*|convulsion(?:a|o|ando|aba)\w*|(?:tiene|tuvo|teniendo|dio|dando|con|otra|una|le dio una) (?:otra )?(?:convulsion\w*|crisis convulsiva|ataque)|(?:le )?(?:dio|esta dando) un ataque|ojos (?:\w+ ){0,2}(?:en blanco|blancos|volteados|para atras|hacia atras|ido)|se le (?:van|voltean|voltearon|fueron|ponen) los ojos|letarg\w*|desguanz\w*|sin vida|colaps\w*|(?:tembl\w*|sacud\w*) (?:tod[oa]|todo el cuerpo|el cuerpo|sin parar)|se esta sacudiendo|sacudidas|perdio el (?:conocimiento|sentido)|no esta consciente)\b/g,
     near: /\b(?:(?:muy|bien|tan|demasiado|super|mas|bastante) (?:dormid\w*|dormilon\w*|sueno|cansad\w*|debil)|somnolient\w*|adormilad\w*|adormec\w*|decaid\w*|desganad\w*|debil\w*|tembl\w*|tiembl\w*|aletargad\w*|convulsion\w*|mucho sueno|no es (?:el|ella) mism[oa]|(?:esta|como) (?:ida?|perdid[oa]|atontad[oa]|apagad[oa])|sin energia|apagad[oa])\b/g,
   },
   {
@@ -71,7 +71,7 @@ export const signWords: readonly SignWords[] = [
   {
     sign: 'fever',
     sure: /\b(?:fiebre\w*|fiebrecita|calentura\w*|febril|afiebrad\w*|enfiebrad\w*|temperatura (?:esta |muy |le )?(?:alta|altisima|elevada|subio|sube)|(?:tiene|con|trae|anda con|le dio|hay|de) (?:mucha |alta |algo de )?temperatura(?! (?:normal|de (?:3[0-6]|37)))|(?:muy )?hirviendo|ardiendo|quemando)\b/g,
-    near: /\b(?:(?:esta|muy|un poco|poco|siento|siente|tod[oa]|bien|algo|frente|piel|medio|super|cuerpo) (?:calient\w*|calentit\w*|tibi[oa])|calientit[oa]|escalofri\w*|sud(?:ando|orosa|oroso|or)\b|decimas|febricula)\b|^(?:si )?caliente$/g,
+    near: /(?<=\b(?:sin|ni|nada de|no hay|no tuvo) )temperatura\b|\b(?:(?:esta|muy|un poco|poco|siento|siente|tod[oa]|bien|algo|frente|piel|medio|super|cuerpo) (?:calient\w*|calentit\w*|tibi[oa])|calientit[oa]|escalofri\w*|sud(?:ando|orosa|oroso|or)\b|decimas|febricula)\b|^(?:si )?caliente$/g,
   },
   {
     sign: 'pain',

@@ -23,7 +23,7 @@ export const otherMass =
   /\b(?:no|en vez de|en lugar de) \d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|libras?)?|\b(?:bajo|perdio|subio|gano|aumento|ha (?:bajado|subido|ganado)|nacio|al nacer|peso al nacer) (?:con |de |peso |pesando |como |casi |fue )*\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|libras?|gramos?|grs?|g|oz|onzas?)\b(?:(?: y| con)? ?\d+ ?(?:oz|onzas?|gramos?|grs?|g)?\b)?|\b\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|libras?)(?: (?:con )?\d+)? (?:al nacer|cuando nacio)\b/g;
 /** Numbers that are no weight. */
 export const otherNumbers: readonly RegExp[] = [
-  /\b\d+(?:\.\d+)? ?-?(?:anos?|mes(?:es)?|semanas?|dias?|minutos?|mins?|min|horas?|hrs?|ml|cc|cm|pulgadas?|fr|french|am|pm|%|metros?)\b(?: de edad)?/g,
+  /\b\d+(?:\.\d+)? ?-?(?:anos?|mes(?:es)?|semanas?|dias?|minutos?|mins?|min|horas?|hrs?|ml|cc|cm|gramos?|gms?|grs?|pulgadas?|fr|french|am|pm|%|metros?)\b(?: de edad)?/g,
   /\b\d{1,4}[/-]\d{1,2}(?:[/-]\d{2,4})?\b(?=.*[/-])/g,
   /\b\d{1,2}:\d{2}\b/g,
   /\b(?:paso|numero|en|desde|talla|tamano|edad) \d+[a-z]?\b/g,

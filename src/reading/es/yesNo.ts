@@ -62,7 +62,7 @@ export const doubtWords: readonly string[] = [
 
 /** Real words one letter away from them. */
 export const noSlips: ReadonlySet<string> = new Set(
-  'nuca nado nata nace nave lado dado hada nena cada para casa cosa cero crea cree creer crece creo quita quito duda dura duro dedo puso seguros seguras segun seguir todavia ninguna nadar nadas anda toda todo nadien ada asegura asegure'.split(
+  'nuca nado nata nace nave lado dado hada nena cada para casa cosa cero crea cree creer crece creo quita quito duda dura duro dedo puso seguros seguras segun seguir todavia ninguna nadar nadas anda toda todo nadien ada ningun asegura asegure'.split(
     ' ',
   ),
 );

@@ -122,7 +122,7 @@ export const fedLately: Statements = {
 };
 /** What is given on other days, or is due, tells nothing of the last hour. */
 export const notGiven =
-  /\b(?:de habitude|d habitude|normalement|en general|doit (?:avoir|recevoir|prendre))\b|\b(?:infirmiere|nounou|gardienne|mamie|maman|papa) (?:est partie?|etait la|est restee?|a quitte|avait la garde)\b/;
+  /\b(?:de habitude|d habitude|normalement|en general|doit (?:avoir|recevoir|prendre))\b|\b(?:infirmiere|nounou|gardienne|mamie|maman|papa) (?:est partie?|etait la|est restee?|a quitte|avait la garde|(?:le |la )?(?:a|avait) garde\w*)\b/;
 /** A no that opens the text. */
 export const startsNo = /^(?:non|nan|nn|nope|nop|no)\b/;
 export const airFirst = /\b(?:air|abord|au debut)\b/;

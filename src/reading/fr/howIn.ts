@@ -28,9 +28,9 @@ export const slightly =
   /\b(?:un peu|assez|plutot|relativement|a peu pres|plus ou moins|moyennement|pas trop|pas tres|pas si|presque) ?$/;
 /** Says so firmly that it is in: whatever else is denied beside it, it is not out. */
 export const firmlyIn =
-  /\b(?:(?:elle|il|ca|sonde|tube|cest|bouton) (?:est |a |y est |le |la |me |se est |finalement |bien |enfin |maintenant |toute? |re|deja )*(?:rentree?|entree?|dedans|en place|passee?|inseree?|mise?|glissee?|placee?|installee?|in|remise?)|ca y est|jai (?:reussi|pu la mettre|pu le mettre))\b(?! (?:pas|plus|nplus|un peu))/;
+  /\b(?:(?:elle|il|ca|sonde|tube|cest|bouton) (?:est |a |y est |le |la |me |se est |finalement |bien |enfin |maintenant |toute? |re|deja )*(?:rentree?|entree?|dedans|en place|passee?|inseree?|mise?|glissee?|placee?|installee?|in|remise?)|ca y est|jai (?:reussi|pu la mettre|pu le mettre))\b(?! (?:(?:absolument|vraiment|toujours|meme|carrement) )?(?:pas|plus|nplus|un peu))/;
 export const notIn =
-  /\b(?:rentre|entre|passe|est|va|tient|reste) (?:pas|plus|nplus|toujours pas)\b|\bpas\b[a-z ]{0,18}\b(?:rentr\w*|entr\w*|dedans|en place|passe\w*|reussi)\b/;
+  /\b(?:rentre|entre|passe|est|va|tient|reste) (?:(?:absolument|vraiment|toujours|meme|carrement) )?(?:pas|plus|nplus)\b|\bpas\b[a-z ]{0,18}\b(?:rentr\w*|entr\w*|dedans|en place|passe\w*|reussi)\b/;
 /** The second try went in after the first did not. */
 export const secondTryIn =
   /\b(?:deuxieme|2e|2eme|2|second|troisieme|3e|3eme|puis|ensuite|finalement|fini par|apres)\b.{0,30}\b(?:rentree?|entree?|reussi|passee?|dedans|en place|bon|rentrer|entrer|marche|est in)\b/;

@@ -70,7 +70,7 @@ export const signWords: readonly SignWords[] = [
   {
     sign: 'fever',
     sure: /\b(?:fievres?|fievreu\w*|febriles?|(?:de la|fait de la|grosse|forte|haute|une) temperature(?! (?:normale|ok|correcte|est (?:normale|ok|bonne|correcte)|de \d|a \d|est|ambiante))|temperature (?:est |a |qui |tres |un peu |bien )*(?:elevee?|haute|mont\w*|grimp\w*)|brulante?s?|bouillante?s?|brule de|pyrexie|corps (?:\w+ ){0,2}(?:chauffe|brule\w*|bouillant))\b/g,
-    near: /\b(?:(?:est|semble|parait|un peu|tres|toute?|front|trop|bien|plutot|peau|toucher|vraiment|super|corps|joues|air|est|hyper|assez|cou|a) (?:chaude?s?)|chaude? au toucher|frissonn\w*|frissons?|transpir\w*|sueurs?|grelott\w*|chauffe)\b|^(?:oui )?chaude?$/g,
+    near: /(?<=\b(?:pas|sans|aucune|ni|jamais|nplus)(?: (?:de|eu|une|la))* )temperature\b|\b(?:(?:est|semble|parait|un peu|tres|toute?|front|trop|bien|plutot|peau|toucher|vraiment|super|corps|joues|air|est|hyper|assez|cou|a) (?:chaude?s?)|chaude? au toucher|frissonn\w*|frissons?|transpir\w*|sueurs?|grelott\w*|chauffe)\b|^(?:oui )?chaude?$/g,
   },
   {
     sign: 'pain',
@@ -138,7 +138,7 @@ export const lookalikes: readonly RegExp[] = [
   /\b(?:cest moi qui|moi je) saigne\w*(?: du doigt| de la main)?\b|\b(?:comme|on dirait) (?:du |de le |un )?vomi\w*\b|\b(?:jaunes?|verte?s?|beiges?|marrons?) (?:tres )?pales?\b/g,
   /\b(?:sonde|tube|ballon\w*|bouton)(?:,? (?:est|bien|ca|cest|tapee?|fixee?|scotchee?|collee?|solide|gonflee?)){0,4},? bouge (?:pas|nplus)\b/g,
   /\b(?:a|ont|avait)(?: (?:un (?:petit )?peu|beaucoup|juste|encore|bien))* rale\b(?! (?:en|quand|pour) )/g,
-  /\bavec (?:beaucoup |pas mal |un peu )?(?:de |du )mal\b|\bva (?:tres |vraiment |super )?mal\b/g,
+  /\bavec (?:beaucoup |pas mal |un peu )?(?:de |du )mal\b|\b(?:va|trouve|vois) (?:vraiment |tres |super |trop )*mal\b/g,
   /\bje (?:le |la |l )?(?:respir\w*|souffle)\b|\b(?:grande|profonde|bonne) (?:respiration|inspiration)\b|\brespirez\b|\brespire un (?:grand )?coup\b|\b(?:appareil|machine|tube|sonde|canule|kine) (?:de |pour |a )?(?:la )?respir\w*\b|\bpause respir\w* (?:non|ok)\b/g,
   /\b(?=respir)(?<!\b(?:pas|plus|nplus|jamais|peine|mal|peu)(?: \w+)? ?)respir\w*(?: (?:est|semble|parait|elle|il|tres|super|bien|tout|a|fait|vraiment|parfaitement|toujours|plutot|encore|reste|quand|meme|de|maniere|facon|et|va|bon|assez|tranquillement|calmement)){0,5} (?:bien|ben(?= ?(?:$|[,.!]|pu?is|et|correct))|normale?|normalement|ok|correcte?|correctement|tranquille\w*|calme|calmement|facilement|regulier\w*|regulierement|parfait\w*|bonne|nickel|seule?|comme (?:d ?|de )?(?:habitude|toujours|il faut)|sans (?:probleme|difficulte|gene|aide|effort|souci)s?|librement|impec\w*|aisement|confortable\w*)\b(?! ?(?:pas|mal|trop|vite|fort|plus|difficile\w*))/g,
   /\b(?:prise|bilan|test|analyse|examen|don|groupe)s? (?:de |du )?sang\b|\bsang (?:froid|glace)\b|\bbon sang\b|\bsang d encre\b|\bsang de encre\b|\bmauvais sang\b|\b(?:pression|tension) (?:du )?sang\w*\b|\bpur sang\b/g,
