@@ -3,7 +3,7 @@ import { initialTransition } from 'xstate';
 import { aftercare } from './aftercare/machine.ts';
 import { dislodgement } from './dislodgement/machine.ts';
 import type { Effect, MachineName } from './effects.ts';
-import type { DelayedEvent, NurseEvent, TextEvent } from './events.ts';
+import type { DelayedEvent, NurseEvent, PhoneJoined, TextEvent } from './events.ts';
 import type {
   DateRange,
   Disposition,
@@ -11,6 +11,7 @@ import type {
   PageReason,
   QuestionKey,
   Sign,
+  Told,
   TubeKind,
   WeightBand,
   YesNoUnknown,
@@ -53,6 +54,8 @@ export interface CaseView {
   readonly bareWeight: number | null;
   readonly disposition: Disposition | null;
   readonly facts: PublicFacts;
+  /** What the family told, as another case about the same child may hear it. */
+  readonly told: Told;
   readonly tubeIn: 'own' | 'temporary' | null;
   /** Since when a temporary tube may be used, epoch ms, which its stay counts from; null where none may. */
   readonly temporarySinceMs: number | null;
@@ -75,7 +78,7 @@ export interface CaseView {
 export type CaseStates = { readonly [M in MachineName]: readonly string[] };
 
 export type CaseSignal =
-  | { readonly machine: 'conversation'; readonly event: TextEvent | NurseEvent | DelayedEvent }
+  | { readonly machine: 'conversation'; readonly event: TextEvent | NurseEvent | PhoneJoined | DelayedEvent }
   | {
       readonly machine: 'paging';
       /** `page.raise` is the shell's own: the family cannot be reached. */

@@ -24,7 +24,8 @@ export type Unclear =
   | 'future' // a date or time that has not come yet
   | 'impossible' // a value no child or strip can have
   | 'two-answers' // says both
-  | 'no-number';
+  | 'no-number'
+  | 'no-match'; // a child's name and digits of a phone that fit no other case, or more than one
 
 type AnswerEvent = {
   [K in QuestionKey]: Heard & { readonly type: `answer.${K}`; readonly value: Answers[K] };
@@ -87,6 +88,9 @@ export type CaseNews = Stamp &
     /** The child is not well with the tube in use. */
     | { readonly type: 'notWell' }
   );
+
+/** Another phone, no phone of the family, joined by saying whose child it is with; `lastFour` are its number's last digits. */
+export type PhoneJoined = Stamp & { readonly type: 'phone.joined'; readonly lastFour: string };
 
 /** A delayed transition coming true: the event its timer was started with. */
 export interface DelayedEvent extends Stamp {

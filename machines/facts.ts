@@ -65,6 +65,8 @@ export type Sign = (typeof signs)[number];
 export interface Told {
   /** Which of the family's several children the text names, by their numbers. */
   readonly children?: readonly number[];
+  /** From a phone without a file, while another family's case is open, the text says who is writing: it may be the same child. */
+  readonly mayJoin?: true;
   readonly tubeKind?: TubeKind;
   readonly firstPlaced?: DateRange | 'unknown';
   readonly weight?: WeightTold;
@@ -118,6 +120,7 @@ export interface FamilyFile {
 /** The line's questions, as the public interface names them. */
 export const questionKeys = [
   'unwell',
+  'who',
   'which-child',
   'confirm',
   'tube-kind',
@@ -145,6 +148,8 @@ export type QuestionKey = (typeof questionKeys)[number];
 /** The value each question can be answered with. */
 export interface Answers {
   readonly unwell: YesNo;
+  /** `joins` where what was told fits exactly one other open case; `none` where nobody else has texted. */
+  readonly who: 'joins' | 'none' | 'unknown';
   /** A child that is named is a fact told; the answer of its own is that it is none of them. */
   readonly 'which-child': 'none';
   readonly confirm: YesNo;
@@ -216,6 +221,7 @@ export const pageReasons = [
   'weight-unknown',
   'weight-doubtful',
   'which-child',
+  'same-child',
   'child-corrected',
   'other-child',
   'reading-corrected',

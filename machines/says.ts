@@ -89,6 +89,8 @@ export interface Says {
   emergency: { readonly signs: readonly Sign[] };
   emergencyStill: Record<never, never>;
   // Facts
+  /** Whether somebody texts about this child already: its first name and the last four digits of a parent's phone, or no. */
+  askWho: Record<never, never>;
   /** Which of the family's children it is; the names are the shell's. */
   askWhichChild: Record<never, never>;
   confirmFile: {
@@ -169,6 +171,8 @@ export interface Says {
   askCorrection: Record<never, never>;
   stopped: Record<never, never>;
   help: Record<never, never>;
+  /** To every phone of the case: another one is in it now. */
+  phoneJoined: { readonly lastFour: string };
   closedByNurse: Record<never, never>;
   /** Spoken to a family that rings: the emergency number first; then a nurse is rung, or it is asked to text. */
   callAnswer: { readonly next: 'ring' | 'text' };

@@ -2,6 +2,7 @@
 import type { CaseStates, CaseView, PublicFacts } from './case.ts';
 import type { Context } from './dislodgement/context.ts';
 import type { Meta } from './dislodgement/kit.ts';
+import { toldSoFar } from './dislodgement/sameChild.ts';
 import type { QuestionKey } from './facts.ts';
 import { weightBand } from './rules/weight.ts';
 import type { Running } from './running.ts';
@@ -50,6 +51,9 @@ export function viewOf(running: Running): CaseView {
     latexAllergy: context.facts.latexAllergy,
     clearable: context.outcome?.to === 'hold' && context.outcome.reason === 'hard',
     closed: isOver(running),
+    get told() {
+      return toldSoFar(context.facts);
+    },
     // Few ask for these, and they revive every machine.
     get temporarySinceMs() {
       if (running.aftercareIsIdle) return null;

@@ -1,6 +1,6 @@
 /** About the tube: only the facts that the next step needs, from the file or asked. */
 import { kit } from './kit.ts';
-import { question, unread } from './question.ts';
+import { answered, question, unread } from './question.ts';
 
 const confirm = kit.createStateConfig({
   ...question('confirm', { lines: [] }),
@@ -35,9 +35,21 @@ const byLook = kit.createStateConfig({
   on: { ...byLookAsked.on, unknownDevice: unread('tube-kind') },
 });
 
+const whoAsked = question('who', { lines: [{ key: 'askWho', params: {} }] });
+
+/** Whether somebody texts about this child already. What fits another case ends this one: the phone goes on in that. */
+const who = kit.createStateConfig({
+  ...whoAsked,
+  on: {
+    ...whoAsked.on,
+    'answer.who': [{ guard: 'joins', target: '#dislodgement.joined', actions: 'noteTold' }, ...answered('who')],
+  },
+});
+
 export const aboutTube = kit.createStateConfig({
   initial: 'tubeKind',
   states: {
+    who,
     /** Asked after the danger signs, in the place of the file: those are the same for every child, and never wait. */
     whichChild: question('which-child', { lines: [{ key: 'askWhichChild', params: {} }] }),
     confirm,

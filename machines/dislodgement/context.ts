@@ -99,6 +99,11 @@ export interface Context {
   readonly childCorrected: boolean;
   /** Another child of the family was named beside the one it is about: its tube may be out too. */
   readonly otherChild: boolean;
+  /**
+   * Whether it may be the child of another open case, told by a phone that says who it is: to be asked, asked and not so, or not
+   * known. Null: nothing says so.
+   */
+  readonly sameChild: 'ask' | 'none' | 'maybe' | null;
   readonly openingSaid: boolean;
   readonly unwell: 'unasked' | 'well' | 'unread';
   /** A sign said in a small or doubtful way, being clarified. */
@@ -181,6 +186,7 @@ export function freshContext(input: { protocol: Protocol; file: FamilyFile | nul
     children: several.length === 0 ? null : { files: several.map((child) => filed(child, input.openedOn)), is: null },
     childCorrected: false,
     otherChild: false,
+    sameChild: null,
     openingSaid: false,
     unwell: 'unasked',
     clarify: null,

@@ -1,4 +1,4 @@
 /** Everything the conversation can hear. */
-import type { CaseNews, DelayedEvent, NurseEvent, TextEvent } from '../events.ts';
+import type { CaseNews, DelayedEvent, NurseEvent, PhoneJoined, TextEvent } from '../events.ts';
 
-export type ConversationEvent = TextEvent | NurseEvent | CaseNews | DelayedEvent;
+export type ConversationEvent = TextEvent | NurseEvent | PhoneJoined | CaseNews | DelayedEvent;

@@ -27,6 +27,7 @@ const which = kit.createStateConfig({
     { guard: kindIs('nose'), ...settle({ to: 'nurse' }) },
     { guard: kindIs('half-out'), ...goIn('half-out') },
     { guard: kindIs('j'), ...goIn('kind') },
+    { guard: and(['mayJoin', not('warning')]), target: '#dislodgement.aboutTube.who' },
     { guard: 'childUnknown', target: '#dislodgement.aboutTube.whichChild' },
     { guard: 'fileUnconfirmed', target: '#dislodgement.aboutTube.confirm' },
     { guard: kindIs(null), target: '#dislodgement.aboutTube.tubeKind' },

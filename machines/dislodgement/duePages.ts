@@ -3,12 +3,19 @@ import type { PageReason } from '../facts.ts';
 import type { Context } from './context.ts';
 import { type At, tooLong, tract, tractTooYoung, weightHardlyFits } from './gates.ts';
 
+/** All of them. Whoever is called anyway hears that it may be another case's child, even before that was asked. */
+export function duePages(context: Context, at: At): PageReason[] {
+  const due = factPages(context, at);
+  const mayBe = context.sameChild === 'maybe' || (context.sameChild === 'ask' && due.length > 0);
+  return mayBe ? [...due, 'same-child'] : due;
+}
+
 /**
  * Every reason the facts now give to call a nurse. A warning sign, what cannot wait and a reading changed in a hold are paged at once; what the file says only once it was
  * confirmed (a file never holds a tube half out, a J alone or a nose tube: those were told); the rest once the danger signs
  * were answered.
  */
-export function duePages(context: Context, at: At): PageReason[] {
+function factPages(context: Context, at: At): PageReason[] {
   const atOnce: PageReason[] = [
     ...(context.warning ? (['warning-sign'] as const) : []),
     ...(context.placed?.readingCorrected ? (['reading-corrected'] as const) : []),

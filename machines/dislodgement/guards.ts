@@ -22,6 +22,7 @@ export const guards = {
   openingSaid: ({ context }: Now) => context.openingSaid,
   signUnclear: ({ context }: Now) => context.clarify !== null,
   kindIs: ({ context }: Now, params: { kind: Context['facts']['tubeKind'] }) => context.facts.tubeKind === params.kind,
+  mayJoin: ({ context }: Now) => context.sameChild === 'ask',
   childUnknown: ({ context }: Now) => context.children !== null && context.children.is === null,
   fileUnconfirmed: ({ context }: Now) => context.file === 'unconfirmed',
   firstPlacedUnasked: ({ context }: Now) => context.facts.firstPlaced === null,
@@ -95,6 +96,7 @@ export const guards = {
   namesAnswer: ({ event }: Now) => event.type === 'correct' && event.key !== null && !asksLater.has(event.key),
   decided: ({ context }: Now) => context.outcome !== null,
   restsOnNurse: ({ context }: Now) => context.outcome?.to === 'hold' || context.outcome?.to === 'nurse',
+  joins: ({ event }: Now) => event.type === 'answer.who' && event.value === 'joins',
   saysYes: ({ event }: Now) => 'value' in event && event.value === 'yes',
 };
 

@@ -147,6 +147,12 @@ export const dislodgement = kit.createMachine({
         { type: 'preface', params: { key: 'feverOrWarning' } },
       ],
     },
+    'phone.joined': {
+      actions: {
+        type: 'tell',
+        params: ({ event }) => ({ key: 'phoneJoined', params: { lastFour: event.lastFour } }),
+      },
+    },
     'page.began': {
       actions: {
         type: 'tell',
@@ -197,6 +203,8 @@ export const dislodgement = kit.createMachine({
     placement,
     recheck,
     close,
+    /** It was another open case's child, and goes on there. */
+    joined: { entry: ['endAftercare', 'closeCase'], type: 'final' },
     closed: {
       entry: [{ type: 'tell', params: { key: 'closedByNurse', params: {} } }, 'endAftercare', 'closeCase'],
       type: 'final',

@@ -39,6 +39,8 @@ function changed(context: Context, event: AnswerEvent): Context {
   switch (event.type) {
     case 'answer.unwell':
       return { ...context, unwell: 'well', clarify: null };
+    case 'answer.who':
+      return { ...context, sameChild: event.value === 'none' ? 'none' : 'maybe' };
     case 'answer.which-child':
       return noneOfThem(context);
     case 'answer.confirm':

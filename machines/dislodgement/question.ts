@@ -22,6 +22,7 @@ const telling = (lines: readonly Line[]) => lines.map((params) => ({ type: 'tell
 const unreadReasons: Partial<Record<QuestionKey, PageReason>> = {
   unwell: 'unwell-unread',
   'which-child': 'which-child',
+  who: 'same-child',
 };
 
 /** Unreadable once: said so and asked again. Twice: a nurse is called about it, and the line goes on. */

@@ -73,7 +73,9 @@ const outAnew = {
 
 /** Takes one answer back so that its question is asked again; the caregiver named it but not the new value. */
 export function takeBack(context: Context, key: QuestionKey): Context {
-  const open: Context = { ...context, outcome: null, disposition: null, unclear: null };
+  // Tries at whose child it is are counted for good: nobody guesses on and on.
+  const unclear = context.unclear?.key === 'who' ? context.unclear : null;
+  const open: Context = { ...context, outcome: null, disposition: null, unclear };
   switch (key) {
     case 'unwell':
       return { ...open, unwell: 'unasked', danger: null, clarify: null };
@@ -175,6 +177,8 @@ export function giveUp(context: Context, key: QuestionKey): Context {
   switch (key) {
     case 'unwell':
       return { ...voided(next), unwell: 'unread', clarify: null };
+    case 'who':
+      return { ...next, sameChild: 'maybe' };
     case 'which-child':
       return noneOfThem(next);
     case 'confirm':

@@ -9,6 +9,7 @@ import { weightBand } from '../rules/weight.ts';
 import type { NotedFacts } from '../says.ts';
 import type { Context } from './context.ts';
 import { noteCannotWait, noteOwnTube, noteWeight, withFacts, withPlaced } from './note.ts';
+import { foldMayJoin } from './sameChild.ts';
 import { otherChildAfterAll, toldBefore, withChild } from './whichChild.ts';
 
 type Correcting = Pick<Heard, 'corrects'>;
@@ -18,6 +19,7 @@ type Fold<T> = (context: Context, value: T, heard: Correcting) => Context;
 export function noteTold(context: Context, heard: Pick<Heard, 'told' | 'corrects'>): Context {
   const { told } = heard;
   let next = fold(context, told.children, heard, foldChildren);
+  next = fold(next, told.mayJoin, heard, foldMayJoin);
   next = fold(next, told.tubeKind, heard, foldTubeKind);
   next = fold(next, told.firstPlaced, heard, foldFirstPlaced);
   next = fold(next, told.weight, heard, foldWeight);

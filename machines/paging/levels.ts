@@ -38,6 +38,7 @@ export const levelOf: Record<PageReason, PageLevel> = {
   untouched: 'urgent',
   'weight-doubtful': 'urgent',
   'which-child': 'urgent',
+  'same-child': 'urgent',
   'child-corrected': 'urgent',
   'other-child': 'urgent',
   'weight-unknown': 'routine',

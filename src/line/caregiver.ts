@@ -15,12 +15,18 @@ import { protocolOf } from './protocols.ts';
 import { beginRehearsal, endFamilyRehearsals } from './rehearsal.ts';
 import { passOn } from './relay.ts';
 import { toldEnough } from './restraint.ts';
+import { fittingCase, goOnThere, noteWhoWrites } from './sameChild.ts';
 import { type SignalAt, type StepOptions, type Turn, takeStep } from './turn.ts';
 import { writeMessages } from './write.ts';
 
 const saidSince = statement(
   'caregiver.saidSince',
   "SELECT EXISTS (SELECT FROM message WHERE phone_id = $1 AND direction = 'out' AND at_ms > $2) AS overtaken",
+);
+
+const textBefore = statement(
+  'caregiver.textBefore',
+  "SELECT body FROM message WHERE phone_id = $1 AND id < $2 AND direction = 'in' ORDER BY id DESC LIMIT 1",
 );
 
 /** Gives the text to the open case. */
@@ -33,8 +39,11 @@ export async function answerInCase(
   { joins }: { readonly joins: boolean },
 ): Promise<void> {
   const { reading, event: said } = await readInCase(parts, turn, phone, theCase, text);
+  const fitting = answersWho(said) ? await fittingCase(turn.client, parts.seal, text.body) : null;
+  if (fitting !== null) return goOnThere(parts, turn, phone, theCase, fitting, said);
   if (reading.event.type === 'unclear') parts.watch.textUnread();
-  const heard = await passOn(parts, turn, theCase, text.body, said);
+  const known = await noteWhoWrites(turn.client, phone, theCase.file, reading, said);
+  const heard = await passOn(parts, turn, theCase, text.body, known);
   const { language } = await afterReading(turn.client, phone.id, phone, theCase.file, reading);
   const { event, catchesUp } = joins ? whatJoinerMeans(heard) : { event: heard, catchesUp: false };
   const own = phone.id === theCase.phoneId;
@@ -45,6 +54,11 @@ export async function answerInCase(
   });
   if (event.type === 'stop') await optOut(turn.client, phone, true);
   if (reading.about === 'start') await optOut(turn.client, phone, false);
+}
+
+/** A name and digits, given to whose child it is. */
+function answersWho(event: Unstamped<TextEvent>): boolean {
+  return event.type === 'unclear' && event.why === 'no-match';
 }
 
 /** A text as it is read against what its case asks, and what it means there. */
@@ -107,11 +121,16 @@ export async function answerWithoutCase(parts: Parts, turn: Turn, before: Phone,
     await rememberAsked(turn.client, phone, false);
     return beginRehearsal(parts, turn, phone, family, null);
   }
-  if (opens(reading)) return void (await openWith(parts, turn, phone, family, withMedia(reading.event, text)));
+  const open = async (event: Unstamped<TextEvent>, says: Pick<Reading, 'saysWho'>) => {
+    const known = await noteWhoWrites(turn.client, phone, family, says, event);
+    await openWith(parts, turn, phone, family, known);
+  };
+  if (opens(reading)) return open(withMedia(reading.event, text), reading);
   if (phone.askedAboutTube) {
     const answer = readFresh(parts, said, phone, family, text.body, 'confirm').event;
     if (answer.type === 'answer.confirm' && answer.value === 'yes') {
-      return void (await openWith(parts, turn, phone, family, { type: 'told', ...heardIn(answer) }));
+      const saysWho = reading.saysWho || (await saidWhoBefore(parts, turn, phone, family));
+      return open({ type: 'told', ...heardIn(answer) }, { saysWho });
     }
     if (answer.type === 'answer.confirm') {
       await rememberAsked(turn.client, phone, false);
@@ -122,6 +141,12 @@ export async function answerWithoutCase(parts: Parts, turn: Turn, before: Phone,
     return sayPlain(parts, turn, phone, family, { key: 'thanks', params: {}, preface: [] });
   await rememberAsked(turn.client, phone, true);
   return sayPlain(parts, turn, phone, family, { key: 'askAboutTube', params: {}, preface: [] });
+}
+
+/** Whether the text before, which was asked whether it is about a tube, said who is writing. */
+async function saidWhoBefore(parts: Parts, turn: Turn, phone: Phone, family: Family | null): Promise<boolean> {
+  const [row] = await turn.client.query<{ body: Buffer }>(textBefore, [phone.id, phone.heardId]);
+  return row !== undefined && readFresh(parts, turn, phone, family, parts.seal.open(row.body), null).saysWho;
 }
 
 /** Whether the text of a phone without a case opens one: about a tube, or a danger. */

@@ -25,7 +25,8 @@ const selectThread = statement(
 const selectCase = statement(
   'report.case',
   `SELECT ${caseColumns} FROM "case" c JOIN phone p ON p.id = c.phone_id 
-   WHERE c.id = (SELECT max(id) FROM (SELECT max(id) AS id FROM "case" WHERE phone_id = $1 UNION ALL SELECT joined_id FROM phone WHERE id = $1) AS seen)`,
+   WHERE c.id = (SELECT id FROM "case" WHERE phone_id = $1 OR id = (SELECT joined_id FROM phone WHERE id = $1)
+     ORDER BY closed_ms IS NULL DESC, id DESC LIMIT 1)`,
 );
 const selectPages = statement(
   'report.pages',

@@ -75,6 +75,7 @@ export const sayParams: { readonly [K in SayKey]: readonly Says[K][] } = {
   clarifySign: signs.flatMap((sign) => bothWays.map((tubeIn) => ({ sign, tubeIn }))),
   emergency: [{ signs: [] }, ...signs.map((sign) => ({ signs: [sign] })), { signs }],
   emergencyStill: none,
+  askWho: none,
   askWhichChild: [{}],
   confirmFile: [
     {
@@ -153,6 +154,7 @@ export const sayParams: { readonly [K in SayKey]: readonly Says[K][] } = {
   askCorrection: none,
   stopped: none,
   help: none,
+  phoneJoined: [{ lastFour: '0162' }],
   closedByNurse: none,
   rehearsalBegan: [{ nurse: null }, { nurse: 'Dana' }],
   rehearsalPage: none,

@@ -12,6 +12,7 @@ import type { Found, Said } from './said.ts';
 import type { SignsHeard } from './signs.ts';
 import { tubeKind } from './tubeKind.ts';
 import { weight } from './weight.ts';
+import { who } from './who.ts';
 import { yesNo } from './yesNo.ts';
 
 export type Event = Unstamped<TextEvent>;
@@ -26,6 +27,7 @@ function event<T>(found: Found<T>, heard: HeardBeside, toEvent: (value: T) => Ev
 export const readers: Readonly<Record<QuestionKey, Reader>> = {
   unwell: (said, signs, heard) =>
     event(unwell(said, signs), heard, (value) => ({ ...heard, type: 'answer.unwell', value })),
+  who: (said, _, heard) => event(who(said), heard, (value) => ({ ...heard, type: 'answer.who', value })),
   'which-child': (said, _, heard) =>
     saysNone(said.plain, said.words) ? { ...heard, type: 'answer.which-child', value: 'none' } : null,
   confirm: (said, _, heard) =>

@@ -12,6 +12,7 @@ import { hearSigns, type SignsHeard } from './signs.ts';
 import { wordsOf } from './spell.ts';
 import { gatherTold } from './told.ts';
 import { namesUnknownDevice } from './tubeKind.ts';
+import { saysWho } from './who.ts';
 import * as wishes from './wishes.ts';
 import { withoutCorrection, yesNo } from './yesNo.ts';
 
@@ -24,6 +25,8 @@ export interface Reading {
   /** The language it asks for in words, and the one it is clearly written in; null where neither is said. */
   readonly wantsLanguage: LanguageCode | null;
   readonly writtenIn: LanguageCode | null;
+  /** It says what its writer is to the child, in any language. */
+  readonly saysWho: boolean;
   /** What it says of a rehearsal, in any language. */
   readonly rehearsal: RehearsalSaid | null;
 }
@@ -194,7 +197,7 @@ export function read(text: string, open: Open): Reading {
   const wish = languageWish(text);
   const writtenIn = detectLanguage(text);
   const language = { wantsLanguage: wish?.wanted ?? null, writtenIn };
-  const plainly = { ...language, rehearsal: null };
+  const plainly = { ...language, saysWho: false, rehearsal: null };
   if (keyword === 'start') return { event: again, about: 'start', ...plainly };
   if (keyword) return { event: { ...nothingElse, type: keyword }, about: 'other', ...plainly };
   // A wish for a language and nothing else: the last question once more, in that.
@@ -203,5 +206,5 @@ export function read(text: string, open: Open): Reading {
   const signs = hearSigns(heard.said, heard.others);
   const about = aboutOf(heard.said, signs);
   const rehearsal = rehearsalSaid(text, about === 'tube');
-  return { event: eventOf(heard, signs, about), about, ...language, rehearsal };
+  return { event: eventOf(heard, signs, about), about, ...language, saysWho: saysWho(text), rehearsal };
 }

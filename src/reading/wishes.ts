@@ -4,7 +4,9 @@ import type { Said } from './said.ts';
 import { wordsOf } from './spell.ts';
 
 /** Whether the text asks for a person. */
-export function wantsPerson({ plain, open, words: { wishes } }: Said): boolean {
+export function wantsPerson({ plain, open, words: { wishes, who } }: Said): boolean {
+  // "Nobody" and "a person" are one word in French.
+  if (open.asking === 'who' && who.onlyMe.test(plain)) return false;
   // A first text that cries for help cries to the line, which is about to help.
   const asked = open.caseOpen ? plain : plain.replace(wishes.cryForHelp, ' ');
   return wishes.person.test(asked) && !(wishes.notPerson.test(plain) && !wishes.personNow.test(plain));

@@ -16,9 +16,19 @@ const findPhones = statement(
    SELECT id, number FROM phone WHERE id IN (SELECT id FROM mine UNION SELECT id FROM theirs
      UNION SELECT phone_id FROM family_phone WHERE family_id IN (SELECT id FROM theirs)) ORDER BY id`,
 );
+/** Theirs, and those of phones that went on in theirs: they ended with who it was. */
 const selectCases = statement(
   'retention.cases',
-  'SELECT id, opened_ms, closed_ms, file FROM "case" WHERE phone_id = ANY ($1) ORDER BY id',
+  `SELECT c.id, c.opened_ms, c.closed_ms, c.file FROM "case" c WHERE c.phone_id = ANY ($1)
+     OR c.phone_id IN (SELECT unnest(t.joined_ids) FROM "case" t WHERE t.phone_id = ANY ($1) AND c.closed_ms >= t.opened_ms)
+       AND EXISTS (SELECT FROM event e WHERE e.case_id = c.id AND e.number = c.last_number AND e.type = 'answer.who')
+   ORDER BY c.id`,
+);
+/** Phones that went on in their cases, and are nobody's on file. */
+const selectJoined = statement(
+  'retention.joined',
+  `SELECT DISTINCT j.id FROM "case" c CROSS JOIN unnest(c.joined_ids) AS j (id) WHERE c.phone_id = ANY ($1)
+     AND NOT EXISTS (SELECT FROM family WHERE phone_id = j.id) AND NOT EXISTS (SELECT FROM family_phone WHERE phone_id = j.id)`,
 );
 const selectEvents = statement('retention.events', 'SELECT body FROM event WHERE case_id = $1 ORDER BY number');
 const selectTexts = statement(
@@ -92,23 +102,25 @@ export async function exportFamily(client: Queryable, seal: Seal, number: string
 }
 
 /**
- * Erases all of it in the caller's transaction and says how many cases that were. Throws `NoSuchFamily`, and `NotErasable` while a
+ * Erases all of it, and what phones that went on in their cases told of them, in the caller's transaction and says how many cases that were. Throws `NoSuchFamily`, and `NotErasable` while a
  * case of theirs is open or on hold.
  */
 export async function eraseFamily(client: Queryable, seal: Seal, number: string, hand: Hand): Promise<number> {
   await keepLineOut(client);
   const { ids } = await phonesOf(client, seal, number);
   const cases = await client.query<CaseRow>(selectCases, [ids]);
+  const joined = await client.query<{ id: number }>(selectJoined, [ids]);
+  const all = [...ids, ...joined.map(({ id }) => id)];
   for (const { id } of cases) await eraseCase(client, seal, id, hand.nowMs);
   await client.query(takeOff, [ids]);
   await dropSheets(client, ids);
-  await sweepTexts(client, seal, ids, hand.nowMs + 1);
+  await sweepTexts(client, seal, all, hand.nowMs + 1);
   await sweepNurses(
     client,
     seal,
     cases.map(({ id }) => id),
   );
-  await forgetPhones(client, seal, ids);
+  await forgetPhones(client, seal, all);
   await audit(client, hand.nowMs, 'a family erased', null, seal.seal(hand.by));
   return cases.length;
 }

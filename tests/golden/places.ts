@@ -73,6 +73,7 @@ const stranger = (name: string, moves: readonly Move[], next: Stampless): Place 
 
 export const places: readonly Place[] = [
   stranger('unwell', [out], answer('unwell', 'no')),
+  stranger('who', [told({ mayJoin: true }), answer('unwell', 'no')], answer('who', 'none')),
   { name: 'which-child', file: twoOnFile, moves: well, answer: told({ children: [0] }) },
   { name: 'confirm', file: enrolled, moves: well, answer: answer('confirm', 'yes') },
   stranger('tube-kind', [told({}), answer('unwell', 'no')], answer('tube-kind', 'g')),

@@ -19,6 +19,7 @@ export const view: CaseView = {
     cameOutAt: new Date(atMs - 5 * hourMs).toISOString(),
     insertedHow: 'hard',
   },
+  told: {},
   tubeIn: 'temporary',
   temporarySinceMs: null,
   cannotWait: null,

@@ -136,6 +136,7 @@ function viewOf(memory: Memory): CaseView {
     bareWeight: null,
     disposition: memory.clearable ? 'hold' : null,
     facts: { tubeKind: 'g' },
+    told: {},
     tubeIn: null,
     temporarySinceMs: null,
     cannotWait: null,
@@ -168,7 +169,7 @@ export const fakeMachines: Parts['machines'] = {
   viewCase: (_protocol, snapshots) => viewOf(memoryOf(snapshots.conversation)),
 };
 
-const noLanguage = { wantsLanguage: null, writtenIn: null, rehearsal: null };
+const noLanguage = { wantsLanguage: null, writtenIn: null, saysWho: false, rehearsal: null };
 
 /** What these first words say of a rehearsal. */
 const rehearsals: Record<string, Reading['rehearsal']> = {

@@ -24,13 +24,16 @@ function heard(snapshots: CaseSnapshots, event: Unstamped<TextEvent>): CaseStep 
 function practised({ file, moves }: Place): CaseSnapshots | null {
   let snapshots = openCase(protocol, file, startMs);
   for (const move of moves) {
-    if (isNoText(move)) return null;
+    if (isNoText(move) || mayJoin(move)) return null;
     const step = stepCase(protocol, snapshots, signalOf(move, startMs));
     if (mayBeReal(move, cameTo(step)) || step.view.disposition !== null) return null;
     snapshots = rehearsed(snapshots, step).snapshots;
   }
   return snapshots;
 }
+
+/** Nobody who practises is asked whether another family's case is about the same child: only a real case is told that it may be. */
+const mayJoin = (move: Move) => 'told' in move && move.told.mayJoin === true;
 
 const isNoText = (move: Move): move is Exclude<Move, Unstamped<TextEvent>> =>
   'waitMinutes' in move || move.type === 'take' || move.type === 'nurse.clear' || move.type === 'nurse.close';

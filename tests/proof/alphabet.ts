@@ -70,6 +70,7 @@ function toldAnytime(clinical: Clinical, atMs: number): Move[] {
   return [
     ...[[0], [1]].flatMap((children) => both({ children })),
     tells({ children: [0, 1] }),
+    tells({ mayJoin: true }),
     ...(['g', 'gj', 'j', 'half-out', 'unknown', 'nose'] as const).flatMap((tubeKind) => both({ tubeKind })),
     ...ages.flatMap((age) => both({ firstPlaced: daysAgo(age, atMs) })),
     ...both({ firstPlaced: 'unknown' }),
@@ -127,8 +128,9 @@ const whateverTheSetting: ReadonlySet<string> = new Set([
   'page.passed',
   'nurse.reports',
   'relayed',
+  'phone.joined',
 ]);
-const factsOfNoSetting: ReadonlySet<string> = new Set(['kit', 'strips', 'latexAllergy', 'born', 'ownTube']);
+const factsOfNoSetting: ReadonlySet<string> = new Set(['kit', 'strips', 'latexAllergy', 'born', 'ownTube', 'mayJoin']);
 
 const factsOfAChild: ReadonlySet<string> = new Set(['children', 'latexAllergy']);
 const beforeEveryChild: ReadonlySet<string> = new Set(['signs', 'outAgain', 'nurse.goIn']);
@@ -170,7 +172,11 @@ export function mayCome({ event }: Move, b: Bystander): boolean {
       if (event.key === 'which-child') return b.children.length > 0;
       return event.key !== 'confirm' || b.enrolled;
     case 'told':
+      // Only a phone on no file may be another family's.
+      if (event.told.mayJoin) return !b.enrolled;
       return event.told.children === undefined || b.children.length > 0;
+    case 'phone.joined':
+      return b.enrolled && b.opened;
     // A STOP opens no case, and before there is one there is nothing to clear or to close.
     case 'stop':
     case 'nurse.clear':
@@ -239,6 +245,7 @@ export function disturbances(clinical: Clinical, atMs: number): Move[] {
     disturbance({ type: 'nurse.clear' }, 'the nurse clears'),
     disturbance({ type: 'nurse.close' }, 'the nurse closes'),
     disturbance({ type: 'nurse.goIn' }, 'the nurse sends them in'),
+    disturbance({ type: 'phone.joined', lastFour: '0162' }, 'another phone joins'),
     disturbance({ type: 'nurse.reports', what: 'it misread us' }, 'the nurse reports the line'),
     disturbance({ type: 'page.began', mostMinutes: 20 }, 'the family hears of a page'),
     disturbance({ type: 'page.passed', nurse: 'A' }, 'the nurse passes it on'),

@@ -82,6 +82,7 @@ const yesNoUnknown = (key: 'fed-lately' | 'looks') => (): Move[] =>
 
 export const answerClasses: Partial<Record<QuestionKey, Asked>> = {
   unwell: yesOrNo('unwell'),
+  who: () => (['joins', 'none', 'unknown'] as const).map((value) => says('who', value)),
   'which-child': () => [
     ...[0, 1].map((child) => ({ ...tells({ children: [child] }), disturbs: false })),
     says('which-child', 'none'),

@@ -99,7 +99,7 @@ function timed({ after }: Seen, holds: Holds): void {
 }
 
 /** What a nurse is told of answers that nobody could read. */
-const unreadReasons: ReadonlySet<string> = new Set(['unread', 'unwell-unread', 'which-child']);
+const unreadReasons: ReadonlySet<string> = new Set(['unread', 'unwell-unread', 'which-child', 'same-child']);
 
 /** S8: two unreadable answers to one question reach a nurse, and something is asked or decided. */
 function unreadAndReopened({ before, after, event, outputs }: Seen, holds: Holds): void {
@@ -119,9 +119,11 @@ function unreadAndReopened({ before, after, event, outputs }: Seen, holds: Holds
   }
 }
 
-/** S9: every text is answered, leaves a question or a disposition, and none ends the case; STOP calls a nurse. */
-function answeredAndOpen({ after, event, outputs }: Seen, holds: Holds): void {
-  const isText = 'person' in event;
+/** S9: every text is answered, leaves a question or a disposition, and none ends the case but one that goes on in another; STOP calls a nurse. */
+function answeredAndOpen({ before, after, event, outputs }: Seen, holds: Holds): void {
+  // There it is answered.
+  const goesOnThere = event.type === 'answer.who' && event.value === 'joins' && before.open === 'who';
+  const isText = 'person' in event && !goesOnThere;
   if (isText) {
     holds('S9', outputs.says.length > 0, `${event.type} is answered with silence`);
     holds(
@@ -130,7 +132,7 @@ function answeredAndOpen({ after, event, outputs }: Seen, holds: Holds): void {
       `${event.type} leaves neither a question nor a disposition`,
     );
   }
-  holds('S9', !outputs.closed || event.type === 'nurse.close', `${event.type} ends the case`);
+  holds('S9', outputs.closed === (event.type === 'nurse.close' || goesOnThere), `${event.type} ends the case`);
   if (event.type === 'stop') holds('S9', outputs.pages.includes('stopped'), 'STOP calls no nurse');
   if (isText && event.person) {
     holds(

@@ -139,6 +139,8 @@ function hearsAnswer(b: Bystander, event: Answer, setting: Setting): Bystander {
   switch (event.type) {
     case 'answer.unwell':
       return hearsUnwell(b, event.value, setting, event.at);
+    case 'answer.who':
+      return event.value === 'joins' ? { ...b, over: true } : b;
     case 'answer.which-child':
       return noneOfThem(b);
     case 'answer.confirm':

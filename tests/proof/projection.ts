@@ -66,6 +66,8 @@ function remembered(context: Context, b: Bystander, setting: Setting, atMs: numb
     facts: { ...facts, ...factClasses(seen, context, setting, atMs) } satisfies Record<keyof Facts, unknown>,
     // An unknown phone and a settled file differ only in the words of one question.
     file: context.file === 'unconfirmed',
+    // Once it was answered, or can no longer be asked, only pages hang on it.
+    sameChild: context.sameChild === 'ask' && !context.warning,
     danger: context.danger === null,
     askedLastSeen: context.askedLastSeen && cameOutAtMs === null,
     // Only how many tries are left, and whether one failed; with a tube in, only while it may yet turn out not to be.

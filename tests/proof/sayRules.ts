@@ -15,6 +15,7 @@ const inEmergency: ReadonlySet<SayKey> = new Set([
   'pageTaken',
   'pagePassed',
   'pageUnanswered',
+  'phoneJoined',
   'closedByNurse',
 ]);
 

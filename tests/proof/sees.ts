@@ -11,6 +11,7 @@ const asks: Partial<Record<SayKey, QuestionKey>> = {
   opening: 'unwell',
   askUnwell: 'unwell',
   clarifySign: 'unwell',
+  askWho: 'who',
   askWhichChild: 'which-child',
   confirmFile: 'confirm',
   askTubeKind: 'tube-kind',

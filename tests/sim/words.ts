@@ -12,6 +12,7 @@ export const firstTexts = [
 
 export const answers: Readonly<Record<QuestionKey, readonly string[]>> = {
   unwell: ['no', 'no', 'no', 'no shes fine', 'yes'],
+  who: ['no'],
   'which-child': ['none'],
   confirm: ['yes', 'yes', 'no'],
   'tube-kind': ['g tube', 'g tube', 'gj', 'not sure', 'half out'],

@@ -17,6 +17,7 @@ import * as times from './times.ts';
 import * as told from './told.ts';
 import * as tube from './tube.ts';
 import * as weight from './weight.ts';
+import * as who from './who.ts';
 import * as wishes from './wishes.ts';
 import * as yesNo from './yesNo.ts';
 
@@ -39,6 +40,7 @@ export const spanish = {
   told,
   tube,
   weight,
+  who,
   wishes,
   yesNo,
 };

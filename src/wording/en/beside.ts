@@ -17,6 +17,7 @@ type BesideKey =
   | 'askCorrection'
   | 'stopped'
   | 'help'
+  | 'phoneJoined'
   | 'closedByNurse'
   | 'callAnswer'
   | 'callUnanswered'
@@ -66,6 +67,9 @@ export const beside: Pick<CaregiverCatalogue, BesideKey> = {
   help: (_params, { site }) =>
     `In danger, call ${site.emergencyNumber}. This line can't send help. It is automatic and is for a child's belly ` +
     `feeding tube that came out. Clinic: ${site.clinicNumber}.\nReply NURSE for a person, or tell me what is wrong.`,
+  phoneJoined: ({ lastFour }, { site }) =>
+    `In danger, call ${site.emergencyNumber}. From now on a phone that ends in ${lastFour} gets these texts too. If you know it, go on.` +
+    "\nReply NURSE if you don't know that phone.",
   closedByNurse: (_params, { site }) =>
     `The nurse has closed this case. In danger, call ${site.emergencyNumber}. Text me if the tube comes out again.\nNo reply needed.`,
   callAnswer: ({ next }, { site }) =>

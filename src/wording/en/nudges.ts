@@ -5,6 +5,8 @@ import { childIn } from './facts.ts';
 
 const nudges: Readonly<Record<QuestionKey, (scene: Scene) => string>> = {
   unwell: (scene) => `Is there any danger sign now? If yes, call ${scene.site.emergencyNumber}.\nReply YES or NO.`,
+  who: () =>
+    "Has someone else texted about this child?\nReply with the first name and a parent's last 4 digits, like SAM 1234, or NO, or NOT SURE.",
   'which-child': (scene) => `Which child is this about?\nReply with the name: ${namesIn(scene).join(', ')} or NONE.`,
   confirm: () => 'Are the facts I sent you still right?\nReply YES or NO.',
   'tube-kind': () => 'Which tube came out?\nReply G, GJ, J, HALF OUT, NOSE or NOT SURE.',

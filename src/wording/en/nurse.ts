@@ -46,6 +46,7 @@ export const reasonNames: Readonly<Record<PageReason, string>> = {
   'sick-line': 'line fault, needs a person',
   'weight-unknown': 'weight unknown',
   'which-child': 'which child is not known',
+  'same-child': "may be another open case's child",
   'child-corrected': 'another child than told first',
   'other-child': 'other child named too, maybe out',
   'weight-doubtful': 'weight unusual for age, told twice',

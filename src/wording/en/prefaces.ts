@@ -11,6 +11,7 @@ const unclear: Readonly<Record<Unclear, string>> = {
   impossible: "That number can't be right.",
   'two-answers': 'That could mean two things.',
   'no-number': 'I need a number.',
+  'no-match': 'I could not match that.',
 };
 
 function notedFacts(facts: NotedFacts, scene: Scene): string {

@@ -3,6 +3,7 @@ import { type CaregiverCatalogue, namesIn } from '../catalogue.ts';
 import { childIn, dates, number, tubeKindNames, weight } from './facts.ts';
 
 type QuestionSayKey =
+  | 'askWho'
   | 'askWhichChild'
   | 'confirmFile'
   | 'askTubeKind'
@@ -21,6 +22,8 @@ const again = (told: { readonly kg: number } | { readonly bare: number }) =>
   'kg' in told ? weight(told) : number(told.bare);
 
 export const questions: Pick<CaregiverCatalogue, QuestionSayKey> = {
+  askWho: () =>
+    "Has someone else texted about this child? If so: the child's first name and the last 4 digits of a parent's phone.\nReply like SAM 1234, or NO, or NOT SURE.",
   askWhichChild: (_params, scene) =>
     `Which child is this about?\nReply with the name: ${namesIn(scene).join(', ')} or NONE.`,
   confirmFile: (file, scene) => {

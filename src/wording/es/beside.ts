@@ -17,6 +17,7 @@ type BesideKey =
   | 'askCorrection'
   | 'stopped'
   | 'help'
+  | 'phoneJoined'
   | 'closedByNurse'
   | 'callAnswer'
   | 'callUnanswered'
@@ -65,6 +66,9 @@ export const beside: Pick<CaregiverCatalogue, BesideKey> = {
   help: (_params, { site }) =>
     `En peligro, llame al ${site.emergencyNumber}. Esta línea no manda ayuda. Es automática, para niños con una sonda ` +
     `de la barriga que se salió. Clínica: ${site.clinicNumber}.\nResponda ENFERMERA para una persona, o diga qué pasa.`,
+  phoneJoined: ({ lastFour }, { site }) =>
+    `En peligro, llame al ${site.emergencyNumber}. Desde ahora un teléfono que termina en ${lastFour} también ve estos textos. Si lo ` +
+    'conoce, siga igual.\nResponda ENFERMERA si no lo conoce.',
   closedByNurse: (_params, { site }) =>
     `Este caso ya está cerrado. En peligro, llame al ${site.emergencyNumber}. Escríbame si la sonda se sale otra vez.` +
     '\nNo hay que responder.',

@@ -6,6 +6,8 @@ import { childIn } from './facts.ts';
 const nudges: Readonly<Record<QuestionKey, (scene: Scene) => string>> = {
   unwell: (scene) =>
     `¿Hay alguna señal de peligro? Si la hay, llame al ${scene.site.emergencyNumber}.\nResponda SI o NO.`,
+  who: () =>
+    '¿Ya escribió alguien más por este caso?\nResponda nombre y 4 números finales de mamá o papá, como SAM 1234, o NO, o NO SE.',
   'which-child': (scene) => `¿De quién se trata?\nResponda con el nombre: ${namesIn(scene).join(', ')} o NINGUNO.`,
   confirm: () => '¿Siguen bien los datos que le mandé?\nResponda SI o NO.',
   'tube-kind': () => '¿Qué sonda se salió?\nResponda G, GJ, J, A MEDIAS, NARIZ o NO SE.',

@@ -11,6 +11,7 @@ const unclear: Readonly<Record<Unclear, string>> = {
   impossible: 'Ese número no puede ser.',
   'two-answers': 'Eso puede ser dos cosas.',
   'no-number': 'Hace falta un número.',
+  'no-match': 'No encontré nada con eso.',
 };
 
 function notedFacts(facts: NotedFacts, scene: Scene): string {

@@ -3,6 +3,7 @@ import { type CaregiverCatalogue, namesIn } from '../catalogue.ts';
 import { childIn, dates, number, tubeKindNames, weight } from './facts.ts';
 
 type QuestionSayKey =
+  | 'askWho'
   | 'askWhichChild'
   | 'confirmFile'
   | 'askTubeKind'
@@ -21,6 +22,8 @@ const again = (told: { readonly kg: number } | { readonly bare: number }) =>
   'kg' in told ? weight(told) : number(told.bare);
 
 export const questions: Pick<CaregiverCatalogue, QuestionSayKey> = {
+  askWho: () =>
+    '¿Ya escribió alguien más por este caso? Si es así: el nombre y los 4 números finales del teléfono de mamá o papá.\nResponda como SAM 1234, o NO, o NO SE.',
   askWhichChild: (_params, scene) =>
     `¿De quién se trata?\nResponda con el nombre: ${namesIn(scene).join(', ')} o NINGUNO.`,
   confirmFile: (file, scene) => {

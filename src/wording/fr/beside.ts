@@ -17,6 +17,7 @@ type BesideKey =
   | 'askCorrection'
   | 'stopped'
   | 'help'
+  | 'phoneJoined'
   | 'closedByNurse'
   | 'callAnswer'
   | 'callUnanswered'
@@ -67,6 +68,9 @@ export const beside: Pick<CaregiverCatalogue, BesideKey> = {
     `Danger? Appelez le ${site.emergencyNumber}. Cette ligne n'envoie pas de secours. Elle est automatique. Elle sert ` +
     `quand la sonde du ventre d'un enfant est sortie. Clinique: ${site.clinicNumber}.` +
     '\nRépondez INFIRMIERE pour lui parler, ou dites ce qui ne va pas.',
+  phoneJoined: ({ lastFour }, { site }) =>
+    `Danger? Appelez le ${site.emergencyNumber}. Un autre téléphone, fin ${lastFour}, voit aussi ces textes. Vous savez qui c'est? ` +
+    "Alors c'est bon.\nRépondez INFIRMIERE si vous ne savez pas.",
   closedByNurse: (_params, { site }) =>
     `L'infirmière a clos le dossier. Danger? Appelez le ${site.emergencyNumber}. Écrivez-moi si la sonde sort encore.` +
     '\nPas besoin de répondre.',

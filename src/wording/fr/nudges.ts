@@ -6,6 +6,8 @@ import { childFirst, childIn } from './facts.ts';
 const nudges: Readonly<Record<QuestionKey, (scene: Scene) => string>> = {
   unwell: (scene) =>
     `Un signe de danger maintenant? Si oui, appelez le ${scene.site.emergencyNumber}.\nRépondez OUI ou NON.`,
+  who: () =>
+    "Un autre a écrit pour cet enfant?\nRépondez prénom et 4 derniers chiffres d'un parent, comme SAM 1234, ou NON, ou JE NE SAIS PAS.",
   'which-child': (scene) => `C'est pour quel enfant?\nRépondez son nom: ${namesIn(scene).join(', ')} ou AUCUN.`,
   confirm: () => "Ce que j'ai dans le dossier est encore juste?\nRépondez OUI ou NON.",
   'tube-kind': () => 'Quelle sonde est sortie?\nRépondez G, GJ, J, MOITIE, NEZ ou JE NE SAIS PAS.',

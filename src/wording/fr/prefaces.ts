@@ -11,6 +11,7 @@ const unclear: Readonly<Record<Unclear, string>> = {
   impossible: 'Ce chiffre ne peut pas être juste.',
   'two-answers': 'Cela peut dire deux choses.',
   'no-number': 'Il me faut un chiffre.',
+  'no-match': "Je n'ai rien trouvé avec ça.",
 };
 
 function notedFacts(facts: NotedFacts, scene: Scene): string {

@@ -3,6 +3,7 @@ import { type CaregiverCatalogue, namesIn } from '../catalogue.ts';
 import { childFirst, childIn, dates, number, tubeKindNames, weight } from './facts.ts';
 
 type QuestionSayKey =
+  | 'askWho'
   | 'askWhichChild'
   | 'confirmFile'
   | 'askTubeKind'
@@ -21,6 +22,8 @@ const again = (told: { readonly kg: number } | { readonly bare: number }) =>
   'kg' in told ? weight(told) : number(told.bare);
 
 export const questions: Pick<CaregiverCatalogue, QuestionSayKey> = {
+  askWho: () =>
+    "Un autre a écrit pour cet enfant? Si oui: son prénom et les 4 derniers chiffres du téléphone d'un parent.\nRépondez comme SAM 1234, ou NON, ou JE NE SAIS PAS.",
   askWhichChild: (_params, scene) =>
     `C'est pour quel enfant?\nRépondez son nom: ${namesIn(scene).join(', ')} ou AUCUN.`,
   confirmFile: (file, scene) => {

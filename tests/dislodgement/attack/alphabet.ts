@@ -82,6 +82,7 @@ const inserted = ['easy', 'hard', 'no', 'in'] as const;
 /** The classes each question's answers fall into; the first is the one that goes on. */
 export const values: { readonly [K in QuestionKey]: readonly Answers[K][] } = {
   unwell: ['no', 'yes'],
+  who: ['joins', 'none', 'unknown'],
   'which-child': ['none'],
   confirm: yesNo,
   'tube-kind': tubeKinds,

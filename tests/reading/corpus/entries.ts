@@ -82,6 +82,8 @@ const signList = z.array(z.enum(signs));
 const expectation = z.strictObject({
   value: oneOrMore(value).optional(),
   event: oneOrMore(z.string()).optional(),
+  /** Why it is no answer, where that matters. */
+  why: z.string().optional(),
   step: z.number().optional(),
   about: z.enum(['tube', 'thanks', 'other']).optional(),
   signs: z.strictObject({ sure: signList.default([]), near: signList.default([]) }).optional(),
@@ -92,6 +94,8 @@ const expectation = z.strictObject({
   person: z.literal(true).optional(),
   /** What it says of a rehearsal. */
   rehearsal: z.enum(['wish', 'over', 'real']).nullable().optional(),
+  /** Whether it says who is writing. */
+  saysWho: z.boolean().optional(),
   /** Has to be heard too. */
   told: told.optional(),
   /** May be missed, never misread. */

@@ -26,7 +26,7 @@ function outcome(entry: Entry, event: Reading['event'], open: Partial<Open> = {}
   return score(
     entry,
     { ...asked, ...open },
-    { event, about: 'tube', wantsLanguage: null, writtenIn: null, rehearsal: null },
+    { event, about: 'tube', wantsLanguage: null, writtenIn: null, saysWho: false, rehearsal: null },
   );
 }
 

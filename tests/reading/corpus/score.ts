@@ -40,6 +40,8 @@ export function score(entry: Entry, open: Open, reading: Reading): Outcome {
   const parts: Outcome[] = [scoreTold(expected, event, open), scoreUnasked(expected, event)];
   parts.push(scorePerson(expected, event));
   if (expected.rehearsal !== undefined && expected.rehearsal !== reading.rehearsal) parts.push('wrong');
+  if (expected.saysWho !== undefined && expected.saysWho !== reading.saysWho) parts.push('re-asked');
+  if (expected.why !== undefined && !('why' in event && event.why === expected.why)) parts.push('re-asked');
   if (expected.about) parts.push(scoreAbout(expected.about, reading.about));
   if (expected.signs) parts.push(scoreSigns(expected, expected.signs, event, open));
   if (expected.noSure && event.type === 'signs') parts.push('re-asked');

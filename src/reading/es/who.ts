@@ -1,0 +1,19 @@
+/** Spanish for who is writing: a relation to the child said of oneself, and answers to whether somebody else texts already. */
+
+const relation =
+  '(?:bis)?(?:abuelit[ao]|abuel[ao]s?|abue|yaya|yayo|tias?|tios?|prim[ao]|herman[ao]|madrina|padrino|comadre|compadre|vecin[ao]s?|niner[ao]|nana|canguro|enfermer[ao]|maestr[ao]|profesora?|cuidador[a]?|mama|papa|mami|papi|madre|padre|madrastra|padrastro|tutora?|amig[ao] de (?:la )?(?:familia|su mama|la mama))';
+const ownTo = '(?:nietos?|nietas?|nietecit[ao]|nietit[ao]|sobrin[ao]s?|sobrinit[ao]|ahijad[ao]s?|alumn[ao])';
+
+/** Says it of whoever writes. The text has no accents or apostrophes. */
+export const saysWho = new RegExp(
+  `\\b(?:soy|somos|es|aqui|habla|hablo|escribe|escribo|le escribe|le habla)(?: (?:yo|la|el|los|las|su|una?|de|otra|otro|como)){0,3} ${relation}\\b(?! (?:que|le|se|la|lo) )` +
+    `|\\b(?:mi|mis) ${ownTo}\\b` +
+    '|\\b(?:(?:estoy|estaba|ando) )?(?:cuidando|cuido) (?:a|de|al) \\w+|\\b(?:yo )?(?:la|lo) (?:estoy )?cuid(?:o|ando)\\b',
+);
+
+/** What is missing where it is named without digits. */
+export const number = /\b(?:numeros?|telefonos?|celular|movil|digitos)\b/;
+export const lost = /\b(?:olvid\w+|perdi\w*|borre)\b/;
+/** Nobody else. */
+export const onlyMe =
+  /\b(?:(?:solo|solamente|nomas|unicamente) yo|yo (?:solo|nomas)|soy (?:la|el) (?:primer[ao]?|unic[ao])|nadie)\b/;
