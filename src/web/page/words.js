@@ -8,7 +8,7 @@
 export const questions = {
   unwell: 'Any danger sign now?',
   confirm: 'Are the facts on file still right?',
-  who: 'does somebody text about this child already?',
+  who: 'Does somebody text about this child already?',
   'which-child': 'Which child is it?',
   'tube-kind': 'Which kind of tube came out?',
   'first-placed': "When was the child's first tube placed?",
