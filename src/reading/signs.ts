@@ -52,10 +52,11 @@ interface Hit {
   readonly near: boolean;
 }
 
-/** "Not much blood" is some blood: what is denied is how much. */
+/** "Not much blood" and "almost no blood" are some blood: what is denied is how much. */
 function isSomeOf(statement: string, { at, end }: Hit, negator: RegExpExecArray | undefined, words: Words): boolean {
   const from = negator === undefined ? at : negator.index + negator[0].length;
-  return words.muchOf.test(statement.slice(from, end)) || words.muchAfter.test(statement.slice(end));
+  const quantity = words.muchOf.test(statement.slice(from, end)) || words.muchAfter.test(statement.slice(end));
+  return quantity || words.hardlyNo.test(statement.slice(0, from));
 }
 
 /** Whether a negation before a sign reaches it. One without "or" reaches only the first sign after it. */

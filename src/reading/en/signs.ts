@@ -149,6 +149,7 @@ export const lookalikes: readonly RegExp[] = [
 /** Words of quantity: a negation that reaches them leaves some of the sign. */
 export const muchOf = /\b(?:much|lots?|tons?|loads|heaps)\b/;
 export const muchAfter = /^ (?:(?:that|so|too|very) )?(?:much|a lot)\b/;
+export const hardlyNo = /\b(?:almost|nearly|practically|virtually) (?:no|not|none)$/;
 /** How a list written with slashes is said. */
 export const or = ' or ';
 /** A list: its negation reaches all of it. */

@@ -156,6 +156,7 @@ export const lookalikes: readonly RegExp[] = [
 /** Words of quantity: a negation that reaches them leaves some of the sign. */
 export const muchOf = /\b(?:much[oa]s?|muchisim[oa]|tant[oa]s?|demasiad[oa]s?|bastante|gran cosa)\b/;
 export const muchAfter = /^ (?:mucho|muchisimo|tanto|demasiado|bastante|gran cosa)\b/;
+export const hardlyNo = /\b(?:casi|practicamente) (?:nada(?: de)?|no|sin|ningun[oa]?)$/;
 /** How a list written with slashes is said. */
 export const or = ' o ';
 /** A list: its negation reaches all of it. */

@@ -154,6 +154,7 @@ export const lookalikes: readonly RegExp[] = [
 /** Words of quantity: a negation that reaches them leaves some of the sign. */
 export const muchOf = /\b(?:beaucoup|enormement|tellement|trop|tant)\b/;
 export const muchAfter = /^ (?:beaucoup|enormement|tellement|trop|tant)\b/;
+export const hardlyNo = /\b(?:presque|quasiment|quasi|pratiquement) (?:pas|rien|plus|nplus|aucune?)$/;
 /** How a list written with slashes is said. */
 export const or = ' ou ';
 /** A list: its negation reaches all of it. */
