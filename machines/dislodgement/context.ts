@@ -140,7 +140,7 @@ export interface Context {
   readonly unrepeated: NotedFacts;
 }
 
-const noFacts: Facts = {
+export const noFacts: Facts = {
   tubeKind: null,
   firstPlaced: null,
   weight: null,

@@ -3,7 +3,7 @@
  * on the file is decided again.
  */
 import type { Told, Weight, WeightTold } from '../facts.ts';
-import type { Context, Facts, Filed } from './context.ts';
+import { type Context, type Facts, type Filed, noFacts } from './context.ts';
 
 /** The file of one of the family's children; a number that no child has is an impossible state. */
 function fileOf({ children }: Context, is: number): Filed {
@@ -82,20 +82,14 @@ export function noneOfThem(context: Context): Context {
 /** The name was wrong and no other was said: asked again, and what the wrong file held is forgotten; an allergy never is. */
 export function noChildYet(context: Context, open: Context): Context {
   if (context.children === null) return context;
-  const { latexAllergy, cannotWait } = context.facts;
-  const facts = {
-    tubeKind: null,
-    firstPlaced: null,
-    weight: null,
-    bareWeight: null,
-    weightToldAgain: false,
-    born: null,
-  };
+  const { latexAllergy } = context.facts;
+  const { cameOutAtMs, ownTube, kit, strips } = open.facts;
+  const cannotWait = context.cannotWaitTold ? context.facts.cannotWait : null;
   return {
     ...open,
     children: { ...context.children, is: null },
     file: 'none',
     stepsSent: null,
-    facts: { ...open.facts, ...facts, latexAllergy, cannotWait: context.cannotWaitTold ? cannotWait : null },
+    facts: { ...noFacts, cameOutAtMs, ownTube, kit, strips, latexAllergy, cannotWait },
   };
 }
