@@ -52,6 +52,8 @@ export interface CaseView {
   readonly child: number | null;
   readonly clarifying: Clarifying;
   readonly bareWeight: number | null;
+  /** The question answered last, as long as no answer to the one after it could not be read. */
+  readonly answered: QuestionKey | null;
   readonly disposition: Disposition | null;
   readonly facts: PublicFacts;
   /** What the family told, as another case about the same child may hear it. */

@@ -67,7 +67,7 @@ export interface Card {
   readonly tubeKind: TubeKind | null;
   readonly cameOutAtMs: number | null;
   /** What holds the stoma now. */
-  readonly inside: 'own' | 'temporary' | 'half-out' | 'nothing';
+  readonly inside: 'own' | 'temporary' | 'half-out' | 'nose' | 'nothing';
   /** Whether the placement was confirmed by a reading that passed. */
   readonly checked: boolean;
   readonly lastReading: PhReading | null;
@@ -150,7 +150,8 @@ export interface Says {
   /** Emergency department of the tube team's hospital (over an hour away: the nearest), nothing through the tube. */
   goIn: { readonly reason: GoInReason; readonly inside: Card['inside'] };
   goInCard: Card;
-  goInStill: Record<never, never>;
+  /** `told` is what the first text to go in said; null where only that the child is on the way is known. */
+  goInStill: { readonly told: Says['goIn'] | null };
   // Beside the way
   /** One nudge on an unanswered question. */
   nudge: { readonly asking: QuestionKey };

@@ -36,11 +36,13 @@ export function viewOf(running: Running): CaseView {
   const { conversation } = running;
   const { context } = conversation;
   const { asking, clarifying } = metaOf(conversation);
+  const afterwards = asking === undefined ? aftercareAsks(running) : null;
   return {
-    asking: asking ?? aftercareAsks(running),
+    asking: asking ?? afterwards,
     child: typeof context.children?.is === 'number' ? context.children.is : null,
     clarifying: clarifying ?? null,
     bareWeight: context.facts.bareWeight,
+    answered: context.unclear === null && afterwards === null ? context.answered : null,
     disposition: context.disposition,
     facts: publicFacts(context),
     tubeIn: context.placed?.tube ?? null,

@@ -68,5 +68,5 @@ export const giveUpInUse = [
 /** The same on the way in. */
 export const giveUpOnTheWay = [
   { type: 'page' as const, params: { reason: 'unread' as const } },
-  { type: 'say' as const, params: { key: 'goInStill', params: {}, preface: goesToNurse } satisfies Say },
+  { type: 'say' as const, params: { key: 'goInStill', params: { told: null }, preface: goesToNurse } satisfies Say },
 ];

@@ -131,6 +131,8 @@ export interface Context {
   readonly unanswered: boolean;
   /** Unreadable answers to one question, in a row. */
   readonly unclear: { readonly key: QuestionKey; readonly count: number } | null;
+  /** The question answered last; only the reader goes by it, to know what "sorry, I meant" takes back. */
+  readonly answered: QuestionKey | null;
   /** Reasons that stand behind the facts as they are, and were paged. */
   readonly pagedFacts: readonly PageReason[];
   /** Reasons paged once, for as long as the same tube is in or out. */
@@ -206,6 +208,7 @@ export function freshContext(input: { protocol: Protocol; file: FamilyFile | nul
     aftercare: false,
     unanswered: false,
     unclear: null,
+    answered: null,
     pagedFacts: [],
     pagedOnce: [],
     preface: [],

@@ -186,5 +186,5 @@ export function gravest(context: Context, heard: readonly Sign[], { at }: At): S
 /** What is in the stoma, for the nurse and the desk. */
 export function inside({ placed, facts }: Context): Card['inside'] {
   if (placed !== null) return placed.tube;
-  return facts.tubeKind === 'half-out' ? 'half-out' : 'nothing';
+  return facts.tubeKind === 'half-out' || facts.tubeKind === 'nose' ? facts.tubeKind : 'nothing';
 }

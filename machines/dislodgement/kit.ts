@@ -153,7 +153,7 @@ export const kit = setup({
       const { outcome } = context;
       if (outcome === null) throw new Error('a case rests on no outcome');
       const again = JSON.stringify(outcome) === JSON.stringify(context.said);
-      const lines = again ? [stillLine(outcome)] : outcomeLines(context, outcome);
+      const lines = again ? [stillLine(context, outcome)] : outcomeLines(context, outcome);
       const preface = again ? prefaceOf(context) : context.preface;
       const says = lines.map((line, index): Say => ({ ...line, preface: index === 0 ? preface : [] }));
       for (const say of says) enqueue({ type: 'say', params: { say, by: 'text' } });

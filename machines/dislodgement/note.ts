@@ -1,6 +1,6 @@
 /** Taking an answer into the facts: what each question's answer changes, and nothing else. */
 import type { TextEvent } from '../events.ts';
-import type { InsertedAnswer, OwnTubeAnswer, WeightTold } from '../facts.ts';
+import { type InsertedAnswer, type OwnTubeAnswer, type QuestionKey, questionKeys, type WeightTold } from '../facts.ts';
 import { phVerdict } from '../rules/phVerdict.ts';
 import { saysSameNumber, settleWeight, weightBand } from '../rules/weight.ts';
 import { type Context, type Facts, justPlaced, type Placed } from './context.ts';
@@ -32,7 +32,11 @@ function isNoWeight(context: Context, { value, at }: Extract<AnswerEvent, { type
 
 /** The context after the answer; `told` facts of the same text come after it, see `told.ts`. */
 export function noteAnswer(context: Context, event: AnswerEvent): Context {
-  return { ...changed(context, event), unclear: null };
+  return { ...changed(context, event), unclear: null, answered: answeredBy(event) };
+}
+
+function answeredBy({ type }: AnswerEvent): QuestionKey | null {
+  return questionKeys.find((key) => type === `answer.${key}`) ?? null;
 }
 
 function changed(context: Context, event: AnswerEvent): Context {

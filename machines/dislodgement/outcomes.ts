@@ -63,10 +63,10 @@ export function outcomeLines(context: Context, outcome: Outcome): Line[] {
 }
 
 /** The answer to a further text while the case rests: one line that says it still stands. */
-export function stillLine(outcome: Outcome): Line {
+export function stillLine(context: Context, outcome: Outcome): Line {
   switch (outcome.to) {
     case 'go-in':
-      return { key: 'goInStill', params: {} };
+      return { key: 'goInStill', params: { told: { reason: outcome.reason, inside: inside(context) } } };
     case 'hold':
       return { key: 'holdStill', params: {} };
     case 'nurse':

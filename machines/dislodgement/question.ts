@@ -112,7 +112,8 @@ export function question(key: QuestionKey, { lines, busy = false, clarifying }: 
     on: {
       [`answer.${key}`]: answered(key),
       unclear: unread(key),
-      smallTalk: unread(key),
+      // Whoever has busy hands and says "ok" has read the steps: it is no answer, and no failed one.
+      smallTalk: busy ? { target: deciding, actions: ['noteTold' as const, 'pageIfWanted' as const] } : unread(key),
       told: toldNothing(key),
     },
     initial: 'open',

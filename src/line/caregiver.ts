@@ -51,6 +51,7 @@ export async function answerInCase(
     answering: true,
     speakerId: phone.id,
     ...(catchesUp && { onlyTo: phone.id }),
+    ...(event.type === 'stop' && { leaves: true }),
   });
   if (event.type === 'stop') await optOut(turn.client, phone, true);
   if (reading.about === 'start') await optOut(turn.client, phone, false);
@@ -73,11 +74,12 @@ export async function readInCase(
   if (theCase.snapshots === null) throw new MissingRow('snapshots');
   const view = parts.machines.viewCase(protocol, theCase.snapshots);
   const { saidMs, overtaken } = await whenSaid(turn, phone, text);
-  const open = overtaken ? { asking: null, clarifying: null, bareWeight: null } : view;
+  const open = overtaken ? { asking: null, clarifying: null, bareWeight: null, answered: null } : view;
   const reading = parts.read(text.body, {
     asking: open.asking,
     clarifying: open.clarifying,
     bareWeight: open.bareWeight,
+    answered: open.answered,
     caseOpen: true,
     children: namesOf(theCase.file),
     // A tube half out can still come all the way out.

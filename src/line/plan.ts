@@ -102,10 +102,12 @@ function messagesOf(scene: PlanScene, view: CaseView, effect: Effect): PlannedMe
 }
 
 function sayMessage(scene: PlanScene, effect: Extract<Effect, { type: 'say' }>): PlannedMessage[] {
-  const { parts, turn, theCase, protocol, listeners, onlyTo, answering, speakerId = theCase.phoneId } = scene;
+  const { parts, turn, theCase, protocol, listeners, onlyTo, answering, leaves, speakerId = theCase.phoneId } = scene;
+  const toSpeaker = !leaves || effect.say.key === 'stopped';
   const hear = listeners.filter(
     ({ phoneId, optedOut }) =>
-      (onlyTo === undefined || phoneId === onlyTo) && (!optedOut || (answering && phoneId === speakerId)),
+      (onlyTo === undefined || phoneId === onlyTo) &&
+      (phoneId === speakerId ? toSpeaker && (!optedOut || answering) : !optedOut && effect.say.key !== 'stopped'),
   );
   const saying = { say: effect.say, kind: effect.by, urgent: urgentSays.has(effect.say.key) };
   return toListeners(parts, turn, protocol.site, theCase, hear, saying);
@@ -155,7 +157,7 @@ function nursePage(
     tubeKind: tubeKind ?? null,
     tract: firstPlaced === undefined ? null : tractVerdict(firstPlaced, today(nowMs, site.timeZone), clinical),
     firstPlaced: firstPlaced ?? null,
-    inside: view.tubeIn ?? (tubeKind === 'half-out' ? 'half-out' : 'nothing'),
+    inside: view.tubeIn ?? (tubeKind === 'half-out' || tubeKind === 'nose' ? tubeKind : 'nothing'),
     ph: ph ?? null,
     minutesOut: outMs === null ? null : Math.max(0, Math.floor(outMs / 60_000)),
     disposition: view.disposition,

@@ -39,6 +39,8 @@ export interface StepOptions {
   readonly answering: boolean;
   /** Whose text it is, where that is not the phone that opened the case. */
   readonly speakerId?: number;
+  /** Whose text it is opts out with it: nothing but that is said to it, and it is said to nobody else. */
+  readonly leaves?: true;
   /** Only this phone hears what is said: the others have heard it. */
   readonly onlyTo?: number;
   /** The phone of the nurse whose `take` this is. */

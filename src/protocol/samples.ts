@@ -37,7 +37,8 @@ const goInReasons: readonly GoInReason[] = [
   'nurse',
 ];
 
-const insides: readonly Card['inside'][] = ['own', 'temporary', 'half-out', 'nothing'];
+const insides: readonly Card['inside'][] = ['own', 'temporary', 'half-out', 'nose', 'nothing'];
+const goInSamples = goInReasons.flatMap((reason) => insides.map((inside) => ({ reason, inside })));
 const tubes = ['own', 'temporary'] as const;
 const lengths = [
   { lowCm: 3, highCm: 4 },
@@ -133,14 +134,14 @@ export const sayParams: { readonly [K in SayKey]: readonly Says[K][] } = {
   holdStill: none,
   nurse: [{ reason: 'nose-tube' }],
   nurseStill: none,
-  goIn: goInReasons.flatMap((reason) => insides.map((inside) => ({ reason, inside }))),
+  goIn: goInSamples,
   goInCard: [
     emptyCard,
     fullCard,
     { ...fullCard, tubeKind: 'half-out', inside: 'half-out', cannotWait: null },
     { ...fullCard, tubeKind: 'unknown', inside: 'own', checked: true },
   ],
-  goInStill: none,
+  goInStill: [{ told: null }, ...goInSamples.map((told) => ({ told }))],
   nudge: questionKeys.map((asking) => ({ asking })),
   recheckCall: none,
   callAnswer: [{ next: 'ring' }, { next: 'text' }],

@@ -5,6 +5,7 @@ import { besideAnswer, type Event, type HeardBeside, readers } from './answers.t
 import { type Named, namedIn } from './children.ts';
 import { clean } from './clean.ts';
 import { detectLanguage, languageWish } from './language.ts';
+import { asCorrection, canOnlyCorrect, saysMeant } from './lastAnswer.ts';
 import { lexicons } from './lexicon.ts';
 import { type RehearsalSaid, rehearsalSaid } from './rehearsal.ts';
 import { hear, type Open, part, type Said } from './said.ts';
@@ -87,13 +88,29 @@ function ownMatter(said: Said, asking: QuestionKey): Said {
   return own.length === 0 || own.length === said.clauses.length ? said : part(said, own.join('. '));
 }
 
+function readAnswer(said: Said, signs: SignsHeard, beside: HeardBeside, asking: QuestionKey): Event | null {
+  const readFrom = readsDenials.has(asking) ? said : ownMatter(part(said, signs.rest), asking);
+  return readers[asking](readFrom, signs, beside);
+}
+
+/** The answer given before, corrected; `now` is what the text says to the question that is asked. */
+function correctionOfLast(said: Said, signs: SignsHeard, heard: HeardBeside, now: Event | null): Event | null {
+  const { answered } = said.open;
+  if (answered == null || tellsFacts(heard) || isQuestion(said)) return null;
+  const before: Said = { ...said, open: { ...said.open, asking: answered, clarifying: null } };
+  const answer = readAnswer(before, signs, heard, answered);
+  if (answer === null) return null;
+  const unread = now === null || now.type === 'unclear';
+  const meant = saysMeant(said) || (said.open.asking !== null && unread && canOnlyCorrect(said, answer));
+  return meant ? asCorrection(said, answer, heard) : null;
+}
+
 function answerEvent(said: Said, signs: SignsHeard, heard: HeardBeside): Event | null {
   const { asking } = said.open;
   if (asking === null) return null;
   const beside = { ...heard, told: besideAnswer(heard.told, asking) };
   if (isQuestion(said)) return { ...beside, type: 'unclear', why: 'unreadable' };
-  const readFrom = readsDenials.has(asking) ? said : ownMatter(part(said, signs.rest), asking);
-  const answer = readers[asking](readFrom, signs, beside);
+  const answer = readAnswer(said, signs, beside, asking);
   if (answer && correctsAnother(said, answer, beside))
     return correctionEvent(said, beside) ?? { ...beside, type: 'told' };
   if (answer) return answer;
@@ -141,6 +158,8 @@ function eventOf({ said, others, raw, named }: Heard, signs: SignsHeard, about: 
   const repeat = wishes.wantsRepeat(said);
   if (repeat) return { ...heard, type: 'repeat', step: repeat.step };
   const answer = answerEvent(said, signs, heard);
+  const ofLast = correctionOfLast(said, signs, heard, answer);
+  if (ofLast) return ofLast;
   if (answer && answer.type !== 'unclear') return answer;
   return heard.person
     ? { ...heard, type: 'person' }

@@ -14,6 +14,8 @@ export interface Open {
   readonly asking: QuestionKey | null;
   readonly clarifying: Clarifying;
   readonly bareWeight: number | null;
+  /** The question answered last: what "sorry, I meant" corrects. */
+  readonly answered?: QuestionKey | null;
   readonly caseOpen: boolean;
   readonly tubeIn: boolean;
   /** The recheck waits: a reading sent now is early. */

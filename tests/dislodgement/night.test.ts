@@ -177,6 +177,53 @@ describe('the own tube', () => {
   });
 });
 
+describe('busy hands', () => {
+  const inserting = () =>
+    new Night()
+      .tell({ tubeKind: 'g', firstPlaced: oldTract, cameOutAtMs: startMs, weight: { kg: 9 }, kit: 'yes' })
+      .answer('unwell', 'no')
+      .answer('own-tube', 'no');
+
+  it('an "ok" to the steps is no answer, and never a failed try', () => {
+    const night = inserting();
+    for (const _ of [1, 2, 3]) {
+      night.hear('smallTalk');
+      expect(night.said).toEqual(['askTubeIn']);
+      expect(night.effects).toContainEqual(expect.objectContaining({ say: expect.objectContaining({ preface: [] }) }));
+    }
+    expect(night.callsEver).toEqual([]);
+    expect(night.view.failedTries).toBe(0);
+    expect(night.answer('tube-in', 'easy').asking).toBe('after-in');
+  });
+
+  it('silence after it still calls a nurse', () => {
+    const night = inserting().hear('smallTalk').wait(15);
+    expect(night.said).toEqual(['nudge']);
+    expect(night.wait(15).calls).toMatchObject([{ reasons: ['silence'] }]);
+  });
+});
+
+describe('the answer before', () => {
+  it('is known to the reader until the next one could not be read', () => {
+    const night = new Night().tell({ tubeKind: 'g' }).answer('unwell', 'no');
+    expect(night.view.answered).toBe('unwell');
+    night.answer('first-placed', oldTract);
+    expect(night.view.answered).toBe('first-placed');
+    expect(night.unclear().view.answered).toBeNull();
+    expect(night.answer('own-tube', 'no').view.answered).toBe('own-tube');
+  });
+
+  it('of a tract told too old, corrected to weeks, closes every gate', () => {
+    const night = new Night()
+      .tell({ tubeKind: 'g' })
+      .answer('unwell', 'no')
+      .answer('first-placed', daysBefore(90))
+      .tell({ firstPlaced: daysBefore(21) }, true);
+    expect(night.asking).toBe('kit');
+    expect(night.calls).toMatchObject([{ level: 'emergency', reasons: ['tract-nearly-too-young'] }]);
+  });
+});
+
 describe('danger and warning signs', () => {
   it('a danger sign at any question is the emergency message and a page', () => {
     const night = toContents().signs('breathing');

@@ -10,6 +10,7 @@ export const view: CaseView = {
   child: null,
   clarifying: null,
   bareWeight: null,
+  answered: null,
   disposition: 'hold',
   facts: {
     tubeKind: 'g',

@@ -105,6 +105,8 @@ const effectsOf: Record<string, () => readonly Effect[]> = {
   stop: () => [
     say('stopped'),
     callFirst('urgent', 0, 'stopped'),
+    // What the other phones of the case hear of it.
+    say('askHowIn'),
     { type: 'cancelTimer', machine: 'conversation', id: 'quiet' },
     startQuiet,
   ],
@@ -134,6 +136,7 @@ function viewOf(memory: Memory): CaseView {
     child: null,
     clarifying: null,
     bareWeight: null,
+    answered: null,
     disposition: memory.clearable ? 'hold' : null,
     facts: { tubeKind: 'g' },
     told: {},

@@ -82,6 +82,7 @@ function remembered(context: Context, b: Bystander, setting: Setting, atMs: numb
     pagedFacts: 0,
     pagedOnce: 0,
     // Words only.
+    answered: 0,
     preface: 0,
     unrepeated: 0,
   } satisfies Record<keyof Context, unknown>;

@@ -58,7 +58,7 @@ describe('the GSM 7-bit alphabet', () => {
           { key: 'goInCard', params: { ...fullCard, cannotWait: odd }, preface: [] },
           { ...scene, child: odd },
         );
-        const goIn = word({ key: 'goInStill', params: {}, preface: [] }, { ...scene, site, child: odd });
+        const goIn = word({ key: 'goInStill', params: { told: null }, preface: [] }, { ...scene, site, child: odd });
         const page = wordForNurse({ key: 'page', params: { ...shortPage, child: odd } }, scene);
         expect([card, goIn, page].flatMap(strangers)).toEqual([]);
       }),

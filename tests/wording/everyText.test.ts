@@ -142,13 +142,18 @@ describe.each(languages)('permission: $code', ({ phrases, texts }) => {
   });
 
   it('is refused wherever a child waits or travels with a tube in', () => {
-    const held = except('goIn', 'goInCard').filter(({ key }) => /^(hold|recheck|nurse|goIn|arrived)/.test(key));
+    const held = except('goIn', 'goInStill', 'goInCard').filter(({ key }) =>
+      /^(hold|recheck|nurse|goIn|arrived)/.test(key),
+    );
     expect(held.length).toBeGreaterThan(20);
     for (const { text } of held) expect(text).toMatch(phrases.nothingThrough);
     for (const say of says) {
-      if (say.key !== 'goIn') continue;
-      const refusal = say.params.inside === 'nothing' ? phrases.nothingInHole : phrases.nothingThroughTube;
-      expect(word(say, plain)).toContain(refusal);
+      if (say.key !== 'goIn' && say.key !== 'goInStill') continue;
+      const inside = say.key === 'goIn' ? say.params.inside : say.params.told?.inside;
+      const refusal = inside === 'nothing' ? phrases.nothingInHole : phrases.nothingThroughTube;
+      if (inside === 'nose') expect(word(say, plain)).toMatch(phrases.noseTube);
+      else if (say.key === 'goIn' || inside !== undefined) expect(word(say, plain)).toContain(refusal);
+      else expect(word(say, plain)).toMatch(phrases.nothingThrough);
     }
     for (const { text } of only('goInCard')) expect(text).toContain('DO NOT FEED');
   });

@@ -33,6 +33,10 @@ export const filler =
 export const correction =
   /\b(?:(?<!\b(?:i|we|just|to|and) )wait(?! for)|hold on|hang on|i mean|i meant|(?<!\b(?:never|not|ever|\w+nt) )actually|scratch that|correction|oops|whoops|typo|sorry|my bad|make that|rather|my mistake)\b/g;
 
+/** What only somebody says who corrects an answer already given. */
+export const meant =
+  /\b(?:(?:i|we) meant|meant to (?:say|put|type|text|write)|scratch that|make that|correction|typo)\b/;
+
 /** A no as it stands beside words of correction: "no wait". */
 export const bareNo = 'no|nope|nah';
 /** What a value is set against: "7 kg, not 17", "a gj not a g". */

@@ -33,6 +33,9 @@ export const filler =
 export const correction =
   /\b(?:no,? esper(?:en?|a(?:te|me)?)|(?<!\bde )esper(?:en?|a(?:te|me)?)(?= (?:no|es|son|era|eran|si|\d|mejor|me|la|el|ya no)\b|[ .,!]*$|,)|perdon|perdone|disculpe|(?<!\b(?:le|les|te|como|lo|que) )digo(?! (?:que|yo)\b)|quise decir|quiero decir|queria decir|mas bien|mejor dicho|corrijo|correccion|me equivoque|ups|error mio|rectifico|en realidad|olvid[ea] eso|wait|sorry)\b/g;
 
+/** What only somebody says who corrects an answer already given. */
+export const meant = /\b(?:quise decir|queria decir|mejor dicho|correccion|corrijo|me equivoque)\b/;
+
 /** A no as it stands beside words of correction: "no, espere". */
 export const bareNo = 'no|nop';
 /** What a value is set against: "7 kilos, no 17", "gj, no g". */

@@ -33,6 +33,10 @@ export const filler =
 export const correction =
   /\b(?:(?:euh )?non (?:pardon|en fait|plutot|excuse\w*)|non attend(?:s|ez)?|(?<!\b(?:on|nous|je) )attend(?:s|ez)?|att|je (?:voulais|veux) dire|je veux dire|en fait|enfait|enfaite|pardon|oups|oops|desole|excuse(?:s|z)?(?: moi)?|je me suis (?:trompee?|gouree?|plantee?)|me suis (?:trompee?|gouree?|plantee?)|correction|rectification|je (?:corrige|rectifie)|erreur|faute de frappe|plutot|enfin non|non cest pas ca|ou plutot|je me trompe|mea culpa|autocorrect\w*|scuse\w*)\b/g;
 
+/** What only somebody says who corrects an answer already given. */
+export const meant =
+  /\b(?:je voulais dire|correction|je (?:corrige|rectifie)|je me suis (?:trompee?|gouree?|plantee?)|faute de frappe)\b/;
+
 /** A no as it stands beside words of correction: "non, attends". */
 export const bareNo = 'non|nan|nn';
 /** What a value is set against: "7 kilos, pas 17", "une gj pas une g". */

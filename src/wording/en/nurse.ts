@@ -68,6 +68,7 @@ const insideNames: Readonly<Record<Card['inside'], string>> = {
   own: 'Own tube in',
   temporary: 'Temporary tube in',
   'half-out': 'Half out',
+  nose: 'Not put back',
   nothing: 'Nothing in',
 };
 

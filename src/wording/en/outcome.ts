@@ -1,6 +1,6 @@
 /** English: how it ends for now: in use, held, on to a nurse, or on to the hospital. */
 import type { TubeKind } from '#machines/facts.ts';
-import type { Card, GoInReason, HoldReason } from '#machines/says.ts';
+import type { Card, GoInReason, HoldReason, Says } from '#machines/says.ts';
 import type { CaregiverCatalogue, Scene } from '../catalogue.ts';
 import { clip } from '../plain.ts';
 import { childIn, days, reading, time } from './facts.ts';
@@ -37,6 +37,7 @@ const goInCare: Readonly<Record<Card['inside'], string>> = {
   own: 'Leave the tube taped. Put nothing through it.',
   temporary: 'Leave the tube taped. Put nothing through it.',
   'half-out': 'Tape the tube as it is. Put nothing through it.',
+  nose: 'Put nothing through the nose tube.',
   nothing: 'Keep the hole covered. Put nothing in it.',
 };
 
@@ -53,6 +54,7 @@ const cardInside: Readonly<Record<Card['inside'], string>> = {
   own: 'Own tube is back in',
   temporary: 'Temporary tube is in',
   'half-out': 'Tube left as it is',
+  nose: 'Nothing was put in',
   nothing: 'No tube in the hole',
 };
 
@@ -61,6 +63,12 @@ const mostCannotWait = 60;
 
 const goNow = ({ site }: Scene) =>
   `Go now to the emergency department at ${site.hospital} (if over an hour away, the nearest).`;
+function goInWhy(why: string | null, { reason, inside }: Says['goIn'], scene: Scene): string {
+  const ask = reason === 'cannot-wait' ? '\nNo reply needed.' : replyIfCannotWait;
+  const care = why === null ? goInCare[inside] : `${why} ${goInCare[inside]}`;
+  return `${goNow(scene)} ${care} Worse? Call ${scene.site.emergencyNumber}.${ask}`;
+}
+
 /** Worded so that the reader hears it: the bare name of a medicine would be no word it knows. */
 const cannotWait = "FEED NOW or MEDICINE NOW and its name if one can't wait.";
 export const replyIfCannotWait = `\nReply ${cannotWait}`;
@@ -122,16 +130,16 @@ export const outcome: Pick<CaregiverCatalogue, OutcomeKey> = {
     `Put nothing through the nose tube and don't push it in. This line is for belly tubes. I am calling a nurse for you. ` +
     `If ${childIn(scene)} gets worse, call ${scene.site.emergencyNumber}.${replyOkOrCannotWait}`,
   nurseStill: (_params, scene) =>
-    `Put nothing through the tube. A nurse will call you. If ${childIn(scene)} gets worse, call ` +
+    `Put nothing through the nose tube and don't push it in. A nurse will call you. If ${childIn(scene)} gets worse, call ` +
     `${scene.site.emergencyNumber}.${replyIfCannotWait}`,
-  goIn: ({ reason, inside }, scene) => {
-    const ask = reason === 'cannot-wait' ? '\nNo reply needed.' : replyIfCannotWait;
-    return `${goNow(scene)} ${goInReasons[reason]} ${goInCare[inside]} Worse? Call ${scene.site.emergencyNumber}.${ask}`;
-  },
+  goIn: ({ reason, inside }, scene) => goInWhy(goInReasons[reason], { reason, inside }, scene),
   goInCard: (card, scene) =>
     `Show this at the desk. ${deskFacts(card, scene)} Bring the tube, kit and charger. Let someone else drive.\n` +
     'No reply needed.',
-  goInStill: (_params, scene) =>
-    `${goNow(scene)} Put nothing through the tube. If ${childIn(scene)} gets worse, call ${scene.site.emergencyNumber}.` +
-    replyIfCannotWait,
+  goInStill: ({ told }, scene) => {
+    if (told === null)
+      return `${goNow(scene)} Put nothing through the tube. If ${childIn(scene)} gets worse, call ${scene.site.emergencyNumber}.${replyIfCannotWait}`;
+    // Somebody may have answered since.
+    return goInWhy(told.reason === 'nobody-answered' ? null : goInReasons[told.reason], told, scene);
+  },
 };

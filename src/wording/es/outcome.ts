@@ -1,5 +1,5 @@
 /** Spanish: how it ends for now: in use, held, on to a nurse, or on to the hospital. */
-import type { Card, GoInReason, HoldReason } from '#machines/says.ts';
+import type { Card, GoInReason, HoldReason, Says } from '#machines/says.ts';
 import type { CaregiverCatalogue, Scene } from '../catalogue.ts';
 import { deskFacts } from '../en/outcome.ts';
 import { days, ifWorse } from './facts.ts';
@@ -36,11 +36,18 @@ const goInCare: Readonly<Record<Card['inside'], string>> = {
   own: 'Deje la cinta puesta. No pase nada por la sonda.',
   temporary: 'Deje la cinta puesta. No pase nada por la sonda.',
   'half-out': 'Fije con cinta como está. No pase nada por la sonda.',
+  nose: 'No pase nada por la sonda de la nariz.',
   nothing: 'Deje cubierto el hoyo. No le meta nada.',
 };
 
 const goNow = ({ site }: Scene) =>
   `Vaya ya a emergencias de ${site.hospital} (si está a más de 1 hora, al más cercano).`;
+function goInWhy(why: string | null, { reason, inside }: Says['goIn'], scene: Scene): string {
+  const ask = reason === 'cannot-wait' ? '\nNo hay que responder.' : replyIfCannotWait;
+  const care = why === null ? goInCare[inside] : `${why} ${goInCare[inside]}`;
+  return `${goNow(scene)} ${care} ¿Peor? Llame al ${scene.site.emergencyNumber}.${ask}`;
+}
+
 /** Worded so that the reader hears it: the bare name of a medicine would be no word it knows. */
 const cannotWait = 'COMIDA YA o MEDICINA YA y su nombre si no puede esperar.';
 export const replyIfCannotWait = `\nResponda ${cannotWait}`;
@@ -86,17 +93,17 @@ export const outcome: Pick<CaregiverCatalogue, OutcomeKey> = {
     'No pase nada por la sonda de la nariz ni la empuje. Esta línea es para sondas de la barriga. Yo llamo a una ' +
     `enfermera. ${ifWorse(scene)}, llame al ${scene.site.emergencyNumber}.${replyOkOrCannotWait}`,
   nurseStill: (_params, scene) =>
-    `No pase nada por la sonda. Una enfermera le va a llamar. ${ifWorse(scene)}, llame al ` +
+    `No pase nada por la sonda de la nariz ni la empuje. Una enfermera le va a llamar. ${ifWorse(scene)}, llame al ` +
     `${scene.site.emergencyNumber}.${replyIfCannotWait}`,
-  goIn: ({ reason, inside }, scene) => {
-    const ask = reason === 'cannot-wait' ? '\nNo hay que responder.' : replyIfCannotWait;
-    return `${goNow(scene)} ${goInReasons[reason]} ${goInCare[inside]} ¿Peor? Llame al ${scene.site.emergencyNumber}.${ask}`;
-  },
+  goIn: ({ reason, inside }, scene) => goInWhy(goInReasons[reason], { reason, inside }, scene),
   /** The desk reads the language of the hospital, so what it has to know stays in it. */
   goInCard: (card, scene) =>
     `Muestre esto: ${deskFacts(card, scene)} Lleve la sonda, el kit y el cargador. Que maneje otra persona.` +
     '\nNo hay que responder.',
-  goInStill: (_params, scene) =>
-    `${goNow(scene)} No pase nada por la sonda. ${ifWorse(scene)}, llame al ${scene.site.emergencyNumber}.` +
-    replyIfCannotWait,
+  goInStill: ({ told }, scene) => {
+    if (told === null)
+      return `${goNow(scene)} No pase nada por la sonda. ${ifWorse(scene)}, llame al ${scene.site.emergencyNumber}.${replyIfCannotWait}`;
+    // Somebody may have answered since.
+    return goInWhy(told.reason === 'nobody-answered' ? null : goInReasons[told.reason], told, scene);
+  },
 };

@@ -1,5 +1,5 @@
 /** French: how it ends for now: in use, held, on to a nurse, or on to the hospital. */
-import type { Card, GoInReason, HoldReason } from '#machines/says.ts';
+import type { Card, GoInReason, HoldReason, Says } from '#machines/says.ts';
 import type { CaregiverCatalogue, Scene } from '../catalogue.ts';
 import { deskFacts } from '../en/outcome.ts';
 import { days } from './facts.ts';
@@ -36,11 +36,18 @@ const goInCare: Readonly<Record<Card['inside'], string>> = {
   own: 'Laissez le sparadrap. Ne mettez rien dedans.',
   temporary: 'Laissez le sparadrap. Ne mettez rien dedans.',
   'half-out': 'Fixez-la comme elle est. Ne mettez rien dedans.',
+  nose: 'Ne mettez rien dans la sonde du nez.',
   nothing: "Couvrez le trou. N'y mettez rien.",
 };
 
 const goNow = ({ site }: Scene) => `Allez maintenant aux urgences: ${site.hospital} (si plus d'1 h: les plus proches).`;
 const worse = ({ site }: Scene) => `Si ça empire, appelez le ${site.emergencyNumber}.`;
+function goInWhy(why: string | null, { reason, inside }: Says['goIn'], scene: Scene): string {
+  const ask = reason === 'cannot-wait' ? '\nPas besoin de répondre.' : replyIfCannotWait;
+  const care = why === null ? goInCare[inside] : `${why} ${goInCare[inside]}`;
+  return `${goNow(scene)} ${care} Pire? Appelez le ${scene.site.emergencyNumber}.${ask}`;
+}
+
 /** Worded so that the reader hears it: the bare name of a medicine would be no word it knows. */
 const cannotWait = 'REPAS URGENT ou MEDICAMENT URGENT et son nom si ça presse.';
 export const replyIfCannotWait = `\nRépondez ${cannotWait}`;
@@ -83,14 +90,15 @@ export const outcome: Pick<CaregiverCatalogue, OutcomeKey> = {
     'Ne mettez rien dans la sonde du nez et ne la poussez pas. Cette ligne est pour les sondes du ventre. ' +
     `J'appelle une infirmière. ${worse(scene)}${replyOkOrCannotWait}`,
   nurseStill: (_params, scene) =>
-    `Ne mettez rien dans la sonde. Une infirmière va vous appeler. ${worse(scene)}${replyIfCannotWait}`,
-  goIn: ({ reason, inside }, scene) => {
-    const ask = reason === 'cannot-wait' ? '\nPas besoin de répondre.' : replyIfCannotWait;
-    return `${goNow(scene)} ${goInReasons[reason]} ${goInCare[inside]} Pire? Appelez le ${scene.site.emergencyNumber}.${ask}`;
-  },
+    `Ne mettez rien dans la sonde du nez et ne la poussez pas. Une infirmière va vous appeler. ${worse(scene)}${replyIfCannotWait}`,
+  goIn: ({ reason, inside }, scene) => goInWhy(goInReasons[reason], { reason, inside }, scene),
   /** The desk reads the language of the hospital, so what it has to know stays in it. */
   goInCard: (card, scene) =>
     `Montrez ceci: ${deskFacts(card, scene)} Prenez sonde, trousse et chargeur. Faites-vous conduire.` +
     '\nPas besoin de répondre.',
-  goInStill: (_params, scene) => `${goNow(scene)} Ne mettez rien dans la sonde. ${worse(scene)}${replyIfCannotWait}`,
+  goInStill: ({ told }, scene) => {
+    if (told === null) return `${goNow(scene)} Ne mettez rien dans la sonde. ${worse(scene)}${replyIfCannotWait}`;
+    // Somebody may have answered since.
+    return goInWhy(told.reason === 'nobody-answered' ? null : goInReasons[told.reason], told, scene);
+  },
 };

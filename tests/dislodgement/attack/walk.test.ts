@@ -4,7 +4,7 @@ import { inFull } from '#tests/needs.ts';
 import { rules } from './safety.ts';
 import { walk } from './walk.ts';
 
-const nights = inFull ? 400 : 60;
+const nights = inFull ? 400 : 90;
 const mostHappenings = 40;
 const names = Object.keys(rules);
 

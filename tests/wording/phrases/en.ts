@@ -84,6 +84,7 @@ export const en: Phrases = {
   cannotWait: /FEED NOW or MEDICINE NOW and its name if one can't wait\.$/,
   goNow: /^Go now to the emergency department at Larkfield Children's Hospital \(if over an hour away, the nearest\)\./,
   halfOut: ["Don't push it in or pull it out", 'Tape the tube as it is'],
+  noseTube: /nothing through the nose tube/,
   afterWarning: 'nothing by tube or mouth',
   card: ['Show this at the desk', 'Bring the tube, kit and charger', 'Let someone else drive'],
 

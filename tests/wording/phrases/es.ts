@@ -91,6 +91,7 @@ export const es: Phrases = {
   goNow:
     /^Vaya ya a emergencias de Larkfield Children's Hospital \(si est[aá] a m[aá]s de 1 hora, al m[aá]s cercano\)\./,
   halfOut: ['No la empuje ni la saque', 'Fije con cinta como está'],
+  noseTube: /nada por la sonda de la nariz/,
   afterWarning: 'nada por sonda ni por boca',
   card: ['Muestre esto', 'Lleve la sonda, el kit y el cargador', 'Que maneje otra persona'],
 

@@ -91,6 +91,7 @@ export const fr: Phrases = {
   cannotWait: /REPAS URGENT ou MEDICAMENT URGENT et son nom si [cç]a presse\.$/,
   goNow: /^Allez maintenant aux urgences: Larkfield Children's Hospital \(si plus d'1 h: les plus proches\)\./,
   halfOut: ['Ne poussez pas, ne tirez pas', 'Fixez-la comme elle est'],
+  noseTube: /rien dans la sonde du nez/,
   afterWarning: 'Rien par la sonde ni par la bouche',
   card: ['Montrez ceci', 'Prenez sonde, trousse et chargeur', 'Faites-vous conduire'],
 

@@ -81,6 +81,7 @@ export interface Phrases {
   readonly cannotWait: RegExp;
   readonly goNow: RegExp;
   readonly halfOut: Several;
+  readonly noseTube: RegExp;
   readonly afterWarning: string;
   readonly card: Several;
 
