@@ -50,6 +50,12 @@ const knownIds = statement(
   'fate.knownIds',
   "SELECT carrier_id FROM message WHERE direction = 'out' AND carrier_id = ANY ($1) AND id <> ALL ($2)",
 );
+/** What is in hand just now for the phones of these messages: the carrier may have it already, and we not its number. */
+const inHand = statement(
+  'fate.inHand',
+  `SELECT mine.id, other.body FROM message mine JOIN message other ON other.phone_id = mine.phone_id AND other.kind = mine.kind
+   WHERE mine.id = ANY ($1) AND other.state = 'carrying' AND other.id <> ALL ($1)`,
+);
 
 /** A message this process has in hand. */
 export interface Claimed {
@@ -90,14 +96,27 @@ export async function settleUnsure(parts: Parts): Promise<void> {
   const found = await Promise.all(unsure.map((message) => lookUp(parts, message)));
   parts.checkpoint('unsure looked up');
   const candidates = found.flatMap((one) => (one.fate === 'found' ? one.made.map(({ carrierId }) => carrierId) : []));
-  const rows = await parts.database.query<{ carrier_id: string }>(knownIds, [candidates, unsure.map(({ id }) => id)]);
+  const ids = unsure.map(({ id }) => id);
+  const rows = await parts.database.query<{ carrier_id: string }>(knownIds, [candidates, ids]);
   const known = new Set(rows.map((row) => row.carrier_id));
+  const taken = await takenForAnother(parts, unsure);
   const marks = unsure.map((message, place) => {
     const one = found[place];
-    return one?.fate === 'found' ? settled(parts, message, one.made, known) : stillUnknown(parts, message);
+    if (one?.fate !== 'found') return stillUnknown(parts, message, lookAgainMs);
+    const unclear = one.made.length > 0 && taken.has(message.id);
+    return unclear ? stillUnknown(parts, message, laterMs) : settled(parts, message, one.made, known);
   });
   await writeMarks(parts, marks);
   parts.checkpoint('unsure marked');
+}
+
+/** The messages which what the carrier has may be another one for: the same words, or any call, in hand at this moment. */
+async function takenForAnother({ database, seal }: Parts, unsure: readonly Claimed[]): Promise<ReadonlySet<number>> {
+  const others = await database.query<{ id: number; body: Buffer }>(inHand, [unsure.map(({ id }) => id)]);
+  const alike = unsure.filter((mine) =>
+    others.some(({ id, body }) => id === mine.id && (mine.kind === 'call' || seal.open(body) === seal.open(mine.body))),
+  );
+  return new Set(alike.map(({ id }) => id));
 }
 
 /** Writes down what became of messages; those refused go another way in the same transaction. */
@@ -149,10 +168,10 @@ function settled(parts: Parts, message: Claimed, made: readonly Found[], known: 
   return { ...plain(message), state: mine.fate, carrierId: mine.carrierId };
 }
 
-function stillUnknown(parts: Parts, message: Claimed): Mark {
+function stillUnknown(parts: Parts, message: Claimed, againMs: number): Mark {
   if (parts.wallMs() - message.at_ms >= lookMostMs) return refused(parts, message, 'unknown');
   parts.log.warn({ messageId: message.id }, 'the fate of a message stays unknown and is looked up again');
-  return { ...plain(message), state: 'unknown', lookMs: parts.wallMs() + lookAgainMs };
+  return { ...plain(message), state: 'unknown', lookMs: parts.wallMs() + againMs };
 }
 
 function markOf(parts: Parts, message: Claimed, fate: Fate): Mark {

@@ -122,6 +122,28 @@ describe.each(databases())('on the $name database', ({ open }) => {
     expect(await states()).toEqual(['waiting', 'accepted']);
   });
 
+  it('takes no find for its own while the same words are in hand, and looks again once they are not', async () => {
+    await openCase();
+    await queueSame(parent);
+    carrier.next.push({ fate: 'unknown' });
+    await outbox.carry();
+    wallMs += minuteMs;
+    await queueSame(parent);
+    const answer = Promise.withResolvers<Fate>();
+    carrier.next.push(answer.promise);
+    const carrying = outbox.carry();
+    await expect.poll(() => carrier.sent.length).toBe(2);
+    const made = [{ carrierId: 'the second', fate: 'accepted' }] as const;
+    const finding = { ...parts, carrier: { ...carrier, find: async () => ({ fate: 'found', made }) as const } };
+    await settleUnsure(finding);
+    expect(await states()).toEqual(['unknown', 'carrying']);
+    answer.resolve({ fate: 'accepted', carrierId: 'the second' });
+    await carrying;
+    wallMs += 2_000;
+    await settleUnsure(finding);
+    expect(await states()).toEqual(['waiting', 'accepted']);
+  });
+
   it('looks an unknown fate up again and again, and gives up only after half an hour, by another way', async () => {
     await openCase();
     await queueSame(parent);
