@@ -4,13 +4,13 @@ import { opens, readFresh } from './caregiver.ts';
 import { familyOf, type LockedCase, lockPagedCases } from './cases.ts';
 import type { HeardText } from './line.ts';
 import { askToClear, askToClose, askToCorrect, askToSendIn, report, settlePending } from './nurse/confirmed.ts';
-import { type Desk, tell, withoutCode } from './nurse/desk.ts';
+import { type Desk, tell, withoutCode, withoutName } from './nurse/desk.ts';
 import { more, pass, take } from './nurse/pages.ts';
 import { askToPause, askToResume } from './nurse/pausing.ts';
 import { sendRehearsal } from './nurse/sendRehearsal.ts';
 import { putThrough, tellFamily } from './nurse/talk.ts';
 import type { Parts } from './parts.ts';
-import type { Phone } from './phones.ts';
+import { type Phone, rememberPending } from './phones.ts';
 import type { Turn } from './turn.ts';
 
 const hasCase = statement('nurse.hasCase', 'SELECT 1 FROM "case" WHERE phone_id = $1 AND closed_ms IS NULL');
@@ -20,8 +20,9 @@ export async function answerNurse(parts: Parts, turn: Turn, phone: Phone, text: 
   const cases = await lockPagedCases(turn.client, parts.seal, phone.id);
   parts.checkpoint('nurse locked');
   const desk: Desk = { parts, turn, phone, name: parts.nurseOf(phone.number)?.name ?? 'The nurse', cases };
-  const { named, rest } = withoutCode(cases, text.body);
-  const heard = parts.readNurse(rest);
+  const { named, heard } = heardFrom(desk, text.body);
+  // A yes is only for what was asked just before it: any other text of hers leaves that undone.
+  if (heard.word !== 'yes' && heard.word !== 'no') await rememberPending(turn.client, phone, null);
   switch (heard.word) {
     case 'take':
       return tell(desk, await take(desk, named));
@@ -45,6 +46,16 @@ export async function answerNurse(parts: Parts, turn: Turn, phone: Phone, text: 
       // Words a parent may write as well: beside a case of her own child they are a nurse's only with a code.
       return (await isForHerChild(desk, named)) ? answerOther(desk, text) : answerWord(desk, named, heard);
   }
+}
+
+/** Her word, and the case she named: by its code, or beside a bare word by the child's name. */
+function heardFrom({ parts, cases }: Desk, body: string) {
+  const { named, rest } = withoutCode(cases, body);
+  const heard = parts.readNurse(rest);
+  if (heard.word !== 'other') return { named, heard };
+  const byName = withoutName(cases, rest);
+  if (byName === null) return { named, heard };
+  return { named: byName.named, heard: parts.readNurse(byName.rest) };
 }
 
 type Word = Exclude<

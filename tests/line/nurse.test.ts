@@ -1,11 +1,20 @@
 /** A nurse's phone: taking, clearing, closing, and being a parent as well. */
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import { databases } from '#tests/store/databases.ts';
 import { fallbackNumber, minuteMs, nurses, parent, startMs } from './fakes.ts';
 import { openWorld, type World } from './world.ts';
 
 const [ada = '', bea = ''] = nurses.map((nurse) => nurse.number);
 const other = '+12025550151';
+const wren = {
+  child: 'Wren',
+  born: null,
+  tubeKind: 'g',
+  firstPlaced: null,
+  weightKg: 7,
+  weighedOn: null,
+  language: 'en',
+} as const;
 
 describe.each(databases())('on the $name database', ({ open }) => {
   let world: World;
@@ -89,6 +98,31 @@ describe.each(databases())('on the $name database', ({ open }) => {
       `${ada} text cleared`,
     ]);
     expect((await world.line.newestCase(parent))?.disposition).toBe('hold');
+  });
+
+  it('takes a yes only right after its question: whatever she texts between undoes it', async () => {
+    await world.text('tube');
+    await world.text('hard');
+    for (const between of ['take', 'claer', 'more', 'clear A02']) {
+      expect(await world.text('clear', ada)).toEqual([`${ada} text clearConfirm`]);
+      await world.text(between, ada);
+      expect(await world.text('yes', ada), between).toEqual([`${ada} text nothingPending`]);
+    }
+    expect((await world.line.newestCase(parent))?.disposition).toBe('hold');
+  });
+
+  it("knows a case by the child's name too, and shows the family's first words beside its last", async () => {
+    const said = vi.spyOn(world.parts, 'wordForNurse');
+    await world.line.enrol(parent, wren);
+    await world.text('tube');
+    for (const text of ['one', 'two', 'three']) await world.text(text);
+    await world.text('hard');
+    expect(await world.text('TAKE wren', ada)).toContain(`${ada} text taken`);
+    expect(await world.text('more robin', ada)).toEqual([`${ada} text notSure`]);
+    await world.text('more Wren', ada);
+    const words = said.mock.calls.flatMap(([say]) => (say.key === 'moreSaid' ? [say.params.texts] : []));
+    expect(words).toEqual([['tube', 'three', 'hard']]);
+    expect(await world.text('clear wren', ada)).toEqual([`${ada} text clearConfirm`]);
   });
 
   it('lets nobody clear a case she was not called for', async () => {

@@ -2,6 +2,7 @@
 import type { CaseView } from '#machines/case.ts';
 import type { NurseEvent, Unstamped } from '#machines/events.ts';
 import type { Place } from '#machines/paging/kit.ts';
+import { childName } from '#src/families/children.ts';
 import type { NurseSay } from '#src/wording/nurseSays.ts';
 import { caseCode, type LockedCase, lockPagedCases } from '../cases.ts';
 import type { Parts } from '../parts.ts';
@@ -140,3 +141,18 @@ export function withoutCode(
 
 const isCode = (word: string, theCase: LockedCase) =>
   word.replace(/[^A-Za-z0-9]/g, '').toUpperCase() === caseCode(theCase.id);
+
+/** "Clear Wren": a word of hers and nothing but a child's name beside it, where one of her cases has that name. */
+export function withoutName(
+  cases: readonly LockedCase[],
+  body: string,
+): { readonly named: LockedCase; readonly rest: string } | null {
+  const plain = body.trim().toLowerCase();
+  const found = cases.flatMap((named) => {
+    const name = childName(named.file)?.toLowerCase() ?? '';
+    const rest = name === '' || !plain.endsWith(` ${name}`) ? '' : plain.slice(0, -name.length).trim();
+    return rest === '' ? [] : [{ named, rest }];
+  });
+  const [only, more] = found;
+  return only === undefined || more !== undefined ? null : only;
+}

@@ -12,8 +12,12 @@ import { type Desk, isSay, type Looked, look, meant, otherTaker, placeOf, takeOn
 const openPages = statement('nurse.openPages', 'SELECT DISTINCT case_id FROM page WHERE phone_id = $1 AND open');
 const familyTexts = statement(
   'nurse.familyTexts',
-  `SELECT body FROM message WHERE phone_id = ANY ($1) AND direction = 'in' AND kind = 'text'
-   AND id >= COALESCE((SELECT min(id) FROM message WHERE case_id = $2 AND phone_id = ANY ($1)), 0) - 1 ORDER BY id DESC LIMIT 3`,
+  `WITH said AS (
+     SELECT id, body FROM message WHERE phone_id = ANY ($1) AND direction = 'in' AND kind = 'text'
+     AND id >= COALESCE((SELECT min(id) FROM message WHERE case_id = $2 AND phone_id = ANY ($1)), 0) - 1
+   )
+   SELECT body FROM said
+   WHERE id = (SELECT min(id) FROM said) OR id IN (SELECT id FROM said ORDER BY id DESC LIMIT 2) ORDER BY id`,
 );
 
 /** Every open page of hers, or the one she named. */
@@ -52,7 +56,7 @@ export async function pass(desk: Desk, named: LockedCase | null): Promise<NurseS
   return { key: 'passed', params: { ...caseName(theCase), already: view.states.paging.join() === stood } };
 }
 
-/** All she needs to know the child and to act, then the family's own last words. */
+/** All she needs to know the child and to act, then the family's own words: its first and its last. */
 export async function more(desk: Desk, named: LockedCase | null): Promise<true> {
   const theCase = meant(desk, named, 'MORE');
   if (isSay(theCase)) return tell(desk, theCase);
@@ -60,7 +64,7 @@ export async function more(desk: Desk, named: LockedCase | null): Promise<true> 
   if (found !== undefined) await tell(desk, { key: 'more', params: { ...caseName(theCase), ...details(desk, found) } });
   const { client } = desk.turn;
   const rows = await client.query<{ body: Buffer }>(familyTexts, [[theCase.phoneId, ...theCase.joinedIds], theCase.id]);
-  const texts = rows.map(({ body }) => desk.parts.seal.open(body)).reverse();
+  const texts = rows.map(({ body }) => desk.parts.seal.open(body));
   await tell(desk, { key: 'moreSaid', params: { ...caseName(theCase), texts } });
   await showMedia(desk.parts, desk.turn, theCase, desk.phone.id);
   return true;

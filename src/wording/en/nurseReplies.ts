@@ -84,8 +84,10 @@ export const replies: Pick<NurseCatalogue, ReplyKey> = {
   noCase: () => 'No open case of yours.',
   notYours: ({ nurse, ...name }) => `${nurse} has ${nameCase(name)} now. Nothing was changed.`,
   more: ({ child, code, ...known }) => `${nameCase({ child, code })}: ${details(known)}.`,
-  moreSaid: ({ texts, ...name }) =>
-    `${nameCase(name)} wrote: ${clip(texts.map((text) => `"${plainText(text)}"`).join(' '), mostFamilyWords)}`,
+  moreSaid: ({ texts, ...name }) => {
+    const most = Math.floor(mostFamilyWords / Math.max(1, texts.length));
+    return `${nameCase(name)} wrote: ${texts.map((text) => `"${clip(plainText(text), most)}"`).join(' ')}`;
+  },
   sendInConfirm: (name) =>
     `Send ${nameCase(name)} to the emergency department? The tube is then not used tonight.${yesOrNo}`,
   sentIn: (name) => `${nameCase(name)}: told to go in. Ring the emergency department ahead.`,
