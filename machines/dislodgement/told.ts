@@ -63,7 +63,7 @@ function fold<T>(context: Context, value: T | undefined, heard: Correcting, how:
 }
 
 /** How careful the line has to be with a kind; a nose tube is no kind of this tube, so it has no place in the order. */
-const care: Readonly<Record<Exclude<TubeKind, 'nose'>, number>> = { g: 0, unknown: 0, gj: 1, j: 2, 'half-out': 3 };
+const care: Readonly<Record<Exclude<TubeKind, 'nose'>, number>> = { g: 0, unknown: 1, gj: 2, j: 3, 'half-out': 4 };
 
 /**
  * "Her G tube" is how people talk of any tube, so a kind that is known gives way only to one that asks for more care; with
@@ -143,9 +143,12 @@ function foldOwnTube(context: Context, ownTube: OwnTubeAnswer, { corrects }: Cor
   return noteOwnTube(context, ownTube);
 }
 
-/** A kit or a tube chosen before the allergy was known may hold latex: the kit is asked about again before it is used. */
+/**
+ * A kit or a tube chosen before the allergy was known may hold latex: the kit is asked about again before it is used. Told once
+ * more before a tube is in, as the steps say to where it is not marked latex-free, it is asked about once more.
+ */
 function foldLatex(context: Context, latexAllergy: true): Context {
-  if (context.facts.latexAllergy) return context;
+  if (context.facts.latexAllergy && context.placed !== null) return context;
   const kit = context.facts.kit === 'yes' ? null : context.facts.kit;
   const next = withFacts(context, { latexAllergy, kit });
   return next.placed?.tube === 'temporary' ? withPlaced(next, { maybeLatex: true }) : next;

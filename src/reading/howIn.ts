@@ -1,5 +1,6 @@
 /** Reads whether a tube went in, and how: easily, hard, or not at all. Any word of force counts as hard. */
 import type { InsertedAnswer } from '#machines/facts.ts';
+import { mayHoldLatex } from './latex.ts';
 import type { Lexicon } from './lexicon.ts';
 import { type Found, part, type Said } from './said.ts';
 import { wordsOf } from './spell.ts';
@@ -24,6 +25,7 @@ const asksBack = /^[^?]{1,24}\?+$/;
 function plainHowIn(said: Said): Found<InsertedAnswer> {
   const { plain, open } = said;
   const words = said.words.howIn;
+  if (mayHoldLatex(said)) return null;
   if (words.eitherHow.test(plain)) return { unclear: 'two-answers' };
   if (asksBack.test(plain) || plain.search(said.words.tube.halfOutFirm) !== -1) return { unclear: 'unsure' };
   const how = howSaid(plain, said.words);

@@ -5,6 +5,7 @@ import { datesIn } from './calendar.ts';
 import { cameOutTold } from './cameOut.ts';
 import { daysBack, firstPlacedTold, localToday } from './firstPlaced.ts';
 import { howInTold } from './howIn.ts';
+import { mayHoldLatex, toldLatexAllergy } from './latex.ts';
 import { ownTubeTold } from './ownTube.ts';
 import { phCorrected, ph as readPh } from './ph.ts';
 import type { Said } from './said.ts';
@@ -32,10 +33,6 @@ export function bornTold(said: Said): DateRange | null {
   const [dated] = born ? datesIn(born[1] ?? '', today, said.words) : [];
   if (!dated || dated.days.latest > today) return null;
   return { earliest: dated.days.earliest && isoDate(dated.days.earliest), latest: isoDate(dated.days.latest) };
-}
-
-function latexAllergy({ plain, words: { told } }: Said): boolean {
-  return told.latexAllergy.test(plain) && !told.noLatexAllergy.test(plain);
 }
 
 /** A kit that nobody knows how to use is asked about. */
@@ -75,7 +72,7 @@ export function gatherTold(said: Said): Told {
     ...(kit && { kit }),
     ...(insertedHow && { insertedHow }),
     ...(strips && { strips }),
-    ...(latexAllergy(said) && { latexAllergy: true as const }),
+    ...((toldLatexAllergy(said) || mayHoldLatex(said)) && { latexAllergy: true as const }),
     ...(born && { born }),
     ...(ph && { ph }),
   };

@@ -106,7 +106,9 @@ export function tubeKindTold({ plain, open, words }: Said): TubeKind | null {
   if (open.asking !== null && asksOfFlow.has(open.asking) && found && 'value' in found && found.value === 'half-out')
     return null;
   if (!found || !('value' in found)) return null;
-  return words.tube.unsure.test(plain) && found.value !== 'half-out' ? null : found.value;
+  if (!words.tube.unsure.test(plain) || found.value === 'half-out') return found.value;
+  // "I think it was a GJ" is no GJ for certain, but no certain G any more.
+  return open.caseOpen && (found.value === 'gj' || found.value === 'j') ? 'unknown' : null;
 }
 
 /** A longer text says more than a name. */

@@ -196,6 +196,23 @@ describe('busy hands', () => {
     expect(night.answer('tube-in', 'easy').asking).toBe('after-in');
   });
 
+  it('a kind in doubt is used no more', () => {
+    const night = inserting().tell({ tubeKind: 'unknown' });
+    expect(night.view.facts.tubeKind).toBe('unknown');
+    expect(night.answer('tube-in', 'easy').view.disposition).toBe('go-in');
+  });
+
+  it('an allergy told once more, as the steps say, asks for the kit again and tries nothing', () => {
+    const night = inserting().tell({ latexAllergy: true }).answer('kit', 'yes');
+    expect(night.asking).toBe('tube-in');
+    night.tell({ latexAllergy: true });
+    expect(night.asking).toBe('kit');
+    expect(night.view.failedTries).toBe(0);
+    night.answer('kit', 'no');
+    expect(night.calls).toMatchObject([{ reasons: ['latex'] }]);
+    expect(night.view.disposition).toBe('go-in');
+  });
+
   it('silence after it still calls a nurse', () => {
     const night = inserting().hear('smallTalk').wait(15);
     expect(night.said).toEqual(['nudge']);

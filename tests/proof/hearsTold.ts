@@ -22,7 +22,7 @@ export function hearsTold(b: Bystander, { told, corrects }: Pick<Heard, 'told' |
   return hearsReading(next, told.ph);
 }
 
-const care: readonly TubeKind[] = ['gj', 'j', 'half-out'];
+const care: readonly TubeKind[] = ['unknown', 'gj', 'j', 'half-out'];
 
 /** People call any tube a G tube: a kind that is known gives way only to one that asks for more care. */
 function hearsKind(b: Bystander, kind: Told['tubeKind'], corrects: boolean): Bystander {
@@ -62,10 +62,10 @@ function hearsOwnTube(b: Bystander, told: Told['ownTube'], corrects: boolean): B
   return about({ ...b, ownTube: told }, burst ? { holderOnly: true, whole: false } : {});
 }
 
-/** A kit told of before the allergy was not asked about as latex-free. */
+/** A kit told of before the allergy was not asked about as latex-free; the allergy told again doubts that it is. */
 function hearsKitAndStrips(b: Bystander, told: Told): Bystander {
   const latex = told.latexAllergy === true && !b.latex;
-  const before = latex && b.tube === null && b.kit === 'yes' ? null : b.kit;
+  const before = told.latexAllergy === true && b.tube === null && b.kit === 'yes' ? null : b.kit;
   const next: Bystander = {
     ...b,
     latex: b.latex || latex,

@@ -97,7 +97,7 @@ describe.each(['tube-in', 'own-tube-in'] as const)('%s', (asking) => {
     ['i think so', 'unclear: unsure'],
     ['not sure if its in', 'unclear: unsure'],
     ['easy or hard i cant say', 'unclear: two-answers'],
-    ['not yet im washing my hands', 'unclear: unreadable'],
+    ['not yet im washing my hands', 'smallTalk'],
     ['should i push', 'unclear: unreadable'],
   ])('%s is %s', (text, value) => {
     expect(answerTo(asking, text)).toBe(value);

@@ -31,7 +31,8 @@ export const inNow =
   /\b(?:its (?:back )?in|is (?:back )?in|went (?:back )?in|got it (?:back )?in|(?:put|pushed|slid) it (?:back )?in|all in|in now|done|did it|in and taped|taped|tube(?:s| is)? in|success|worked|got it|tapes on|made it in|went)\b|^(?:ok |okay |yes |yeah |yep )*(?:it is |its )?(?:back )?in$/;
 /** "Easily" and its kin, which a slip of "not" before them turns round. */
 export const plainlyEasy = /^(?:eas|smooth)/;
-export const stillTrying = /\b(?:not yet|hold on|in a (?:minute|sec)|still (?:trying|washing)|working on it)\b/;
+export const stillTrying =
+  /\b(?:not yet|hold on|hang on|in a (?:minute|sec)|still (?:trying|washing|reading)|working on it|doing it now|(?:im|i am|we are|were) (?:just |now )?(?:trying(?! but)|reading|washing|getting ready)|(?:i|we) (?:just )?(?:read|have read|ve read) (?:it|them|all|the (?:steps|texts)))\b/;
 /** About the balloon's water, not the tube. */
 export const fillsWater = /\b(?:mls?|cc|water|balloon|syringe|flush|fill)/;
 /** How it went in, told beside something else. */

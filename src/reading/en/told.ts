@@ -17,6 +17,9 @@ export const born =
   /\b(?:born|birthday|birth date|birthdate|dob|date of birth)(?: (?:is|on|in|was|:))*:? ?([a-z0-9 ,/.-]{4,24})/;
 export const latexAllergy =
   /\b(?:latex (?:allergy|allergic|sensitiv\w+|reaction)|allerg\w+ to (?:\w+ )?latex|latex allerg\w+|cant (?:have|use) latex|spina bifida and latex|latex\b.{0,24}\b(?:is|shes|hes) (?:very |really |so |badly )?allergic)\b/;
+/** The tube at hand is not said to be free of it. */
+export const notLatexFree =
+  /\b(?:not(?! (?:hard|bad)\b)|isnt|doesnt|wasnt|nowhere|dont see|cant see) (?:\w+ ){0,3}latex ?-?free\b|\b(?:nothing about|doesnt (?:say|mention)(?: \w+){0,3}|not (?:marked|labell?ed)(?: \w+){0,2}) latex\b/;
 export const noLatexAllergy =
   /\b(?:no|not|isnt|without|doesnt have(?: a)?|dont have(?: a)?|no known|never had(?: a)?) (?:\w+ )?(?:latex allerg\w+|allerg\w+ to (?:\w+ )?latex|latex)\b|\blatex\b.{0,24}\b(?:isnt|not|never|arent) allerg\w+/;
 export const noKit =

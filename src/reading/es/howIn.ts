@@ -32,7 +32,7 @@ export const inNow =
 /** "Facil" and its kin, which a slip of "no" before them turns round. */
 export const plainlyEasy = /^(?:facil|suav|sencill)/;
 export const stillTrying =
-  /\b(?:todavia no|aun no|ya (?:casi|mero)|espere?n?me|espera(?:me)?|en un (?:momento|minuto|segundo)|ahora (?:voy|lo|la)|(?:sigo|seguimos|estoy|estamos|todavia) (?:tratando|intentando|lavando\w*|en eso)|dame un|deme un|un momento|un segundo|ya voy|voy a (?:intentar|tratar))\b/;
+  /\b(?:todavia no|aun no|ya (?:casi|mero)|espere?n?me|espera(?:me)?|en un (?:momento|minuto|segundo)|ahora (?:voy|lo|la)|(?:sigo|seguimos|estoy|estamos|todavia) (?:tratando|intentando|lavando\w*|en eso)|dame un|deme un|un momento|un segundo|ya voy|voy a (?:intentar|tratar)|(?:los|las) lei|(?:estoy|estamos) leyendo)\b/;
 /** About the balloon's water, not the tube. */
 export const fillsWater = /\b(?:ml|cc|agua|globo|jeringa|llen\w*|infl\w*|medicin\w*|leche|comida|formula)/;
 /** How it went in, told beside something else. */

@@ -22,6 +22,9 @@ export const born =
   /\b(?:nacio|nacid[oa]|fecha de nacimiento|nacimiento|cumpleanos)(?: (?:el|en|es|fue|:))*:? ?([a-z0-9 ,/.-]{4,24})/;
 export const latexAllergy =
   /\b(?:alergi\w* (?:\w+ ){0,2}latex|latex alergi\w*|reaccion\w* al latex|latex\b.{0,24}\b(?:es|tiene) (?:muy )?alergi\w+|no (?:puede|tolera) (?:usar |tener |tocar )?(?:el )?latex)\b/;
+/** The tube at hand is not said to be free of it. */
+export const notLatexFree =
+  /\bno (?:\w+ ){0,3}(?:sin|libre de) latex\b|\bno (?:dice|menciona|trae|pone)(?: \w+){0,3} latex\b/;
 export const noLatexAllergy =
   /\blatex\b.{0,24}\bno (?:es|tiene) (?:muy )?alergi\w+|\b(?:no|sin|ni|ninguna|nunca) (?:\w+ ){0,3}(?:alergi\w* (?:\w+ ){0,2}latex|latex)\b(?<!no (?:puede|tolera) (?:usar |tener |tocar )?(?:el )?latex)/;
 export const noKit =

@@ -39,7 +39,7 @@ export const inNow =
 /** "Facilement" and its kin, which a slip of "pas" before them turns round. */
 export const plainlyEasy = /^(?:facil|simpl|aise)/;
 export const stillTrying =
-  /\b(?:pas encore|attend\w* (?:une|2|un)|une (?:minute|seconde)|encore en train|en train (?:de |d )|j?essaie encore|jessaye encore|on essaie|on y travaille|je me lave|on se lave|dans (?:une|1|2) min\w*)\b/;
+  /\b(?:pas encore|attend\w* (?:une|2|un)|une (?:minute|seconde)|encore en train|en train (?:de |d )|j?essaie encore|jessaye encore|on essaie|on y travaille|j?essaie(?! mais)|je (?:lis|les ai lus)|je me lave|on se lave|dans (?:une|1|2) min\w*)\b/;
 /** About the balloon's water, not the tube. */
 export const fillsWater = /\b(?:ml|cc|eau|ballon\w*|seringue|rinc\w*|rempli\w*|gonfl\w*)/;
 /** How it went in, told beside something else. */

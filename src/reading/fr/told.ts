@@ -17,6 +17,8 @@ export const born =
   /\b(?:nee?|naissance|anniversaire|ddn)\b(?: (?:est|le|en|au|mois de|:|cest))*:? ?([a-z0-9 ,/.-]{4,24})/;
 export const latexAllergy =
   /\b(?:allergi\w+ (?:\w+ )?(?:au |a la |a le )?latex|intolerant\w* au latex|sensible au latex|latex (?:allergi\w+|interdit)|(?:supporte|tolere) pas le latex|pas de latex|reagit au latex|latex\b.{0,24}\b(?:elle|il|bebe) est (?:tres )?allergique)\b/;
+/** The tube at hand is not said to be free of it. */
+export const notLatexFree = /\b(?:pas|rien|nulle part) (?:\w+ ){0,3}sans latex\b|\brien sur le latex\b/;
 export const noLatexAllergy =
   /\blatex\b.{0,24}\best pas allergique|\b(?:pas|aucune|sans|jamais|ni|non|nplus)(?: (?:eu|de|d|une|le|connue|est|fait|ete|vraiment))* (?:allergi\w+|intoleran\w+)(?: \w+)? ?(?:au |a la |a le )?(?:latex)?\b|\blatex:? (?:non|ok)\b/;
 export const noKit =
