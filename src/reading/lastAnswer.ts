@@ -1,4 +1,4 @@
-/** "Sorry, I meant 3 weeks": the answer given before, told anew after the next question was asked. */
+/** An answer meant otherwise, "sorry, I meant 3 weeks": the one given before, told anew after the next question was asked. */
 import type { Told } from '#machines/facts.ts';
 import type { Event, HeardBeside } from './answers.ts';
 import type { Said } from './said.ts';

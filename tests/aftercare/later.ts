@@ -45,5 +45,5 @@ export const lines = (did: readonly Did[]): string[] =>
     const { key, params: inner, preface = [], reason } = params as Params;
     const prefaces = preface.map((one) => `[${one.key}${one.why ? ` ${one.why}` : ''}]`);
     const words = type === 'say' ? [...prefaces, key, ...Object.values(inner ?? {})] : [type, reason];
-    return [`${minute / hour}h`, ...words].filter((word) => word !== undefined).join(' ');
+    return [`${minute / hour}h`, ...words].filter((word) => word !== undefined && word !== null).join(' ');
   });
