@@ -11,7 +11,7 @@ export type { NurseScene, Scene } from './catalogue.ts';
 
 const languages: Readonly<Record<LanguageCode, FamilyLanguage>> = { en: english, es: spanish, fr: french };
 
-/** In these the emergency number leads, so what is put before other messages follows them. */
+/** In these the emergency number leads, so what is put before other messages stands between it and the reply line. */
 const leadsAlways: ReadonlySet<SayKey> = new Set(['opening', 'emergency', 'emergencyStill', 'paused']);
 
 /** One outgoing text (or spoken call) to the caregiver, its prefaces first. GSM 7-bit characters only. */
@@ -25,7 +25,14 @@ export function word(say: Say, scene: Scene): string {
   const main = wordMain(language, say, plainScene);
   const prefaces = say.preface.map((preface) => wordPreface(language, preface, plainScene));
   const mark = scene.rehearsal === true ? [language.rehearsalMark] : [];
-  return plainText([...mark, ...(leadsAlways.has(say.key) ? [main, ...prefaces] : [...prefaces, main])].join(' '));
+  const text = leadsAlways.has(say.key) ? beforeReplyLine(main, prefaces) : [...prefaces, main].join(' ');
+  return plainText([...mark, text].join(' '));
+}
+
+/** What to reply stays the last line. */
+function beforeReplyLine(main: string, added: readonly string[]): string {
+  const [advice = '', ...replyLine] = main.split('\n');
+  return [[advice, ...added].join(' '), ...replyLine].join('\n');
 }
 
 /** The same for a line that speaks only these languages: a family of another one is answered in English. */

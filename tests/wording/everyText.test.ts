@@ -56,6 +56,16 @@ const carrierWords = [
 describe.each(languages)('every text to a caregiver: $code', ({ phrases, texts }) => {
   const { plain, named, all, except, only } = texts;
 
+  it('ends so too with something said before it or, where the emergency number leads, after that', () => {
+    const lastLine = (text: string) => text.split('\n').at(-1);
+    const replying = says.filter((say) => phrases.replyLine.test(word(say, plain)));
+    expect(replying.length).toBeGreaterThan(100);
+    for (const say of replying) {
+      for (const preface of prefaces)
+        expect(lastLine(word({ ...say, preface: [preface] }, plain))).toBe(lastLine(word(say, plain)));
+    }
+  });
+
   it('ends with what to reply on a line of its own, but for the first two insertion texts and the call', () => {
     const silent = except('insertLayOut', 'insertMeasure', 'recheckCall', 'callAnswer', 'callUnanswered').filter(
       ({ text }) => !phrases.replyLine.test(text),
