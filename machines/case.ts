@@ -22,6 +22,7 @@ import { addressed, type Post, sort, step } from './post.ts';
 import type { Protocol } from './protocol/settings.ts';
 import { today } from './rules/tractAge.ts';
 import { Running, save } from './running.ts';
+import type { Card } from './says.ts';
 import { isOver, viewOf } from './view.ts';
 
 /** The machines' persisted snapshots, plain JSON; `aftercare` is null until it begins. */
@@ -59,6 +60,8 @@ export interface CaseView {
   /** What the family told, as another case about the same child may hear it. */
   readonly told: Told;
   readonly tubeIn: 'own' | 'temporary' | null;
+  /** What is in the stoma, for the nurse. */
+  readonly inside: Card['inside'];
   /** Since when a temporary tube may be used, epoch ms, which its stay counts from; null where none may. */
   readonly temporarySinceMs: number | null;
   /** A medicine or feed that must not be missed, as it was told or filed. */

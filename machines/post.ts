@@ -3,7 +3,6 @@ import { type Action, parseAction } from './action.ts';
 import type { AftercareEvent } from './aftercare/kit.ts';
 import { aftercare } from './aftercare/machine.ts';
 import type { CaseSignal } from './case.ts';
-import { stepped } from './childless.ts';
 import type { ConversationEvent } from './dislodgement/conversationEvent.ts';
 import { dislodgement } from './dislodgement/machine.ts';
 import type { DueWhat, Effect, MachineName } from './effects.ts';
@@ -13,6 +12,7 @@ import { levelOf } from './paging/levels.ts';
 import { paging } from './paging/machine.ts';
 import type { Running } from './running.ts';
 import { aftercareAsks, askingOf } from './view.ts';
+import { stepped } from './withoutActor.ts';
 
 /** An event on its way to one machine. */
 export type Post =

@@ -3,10 +3,10 @@ import type { Snapshot, SnapshotFrom } from 'xstate';
 import { z } from 'zod';
 import { aftercare } from './aftercare/machine.ts';
 import type { CaseSnapshots } from './case.ts';
-import { childless } from './childless.ts';
 import { dislodgement } from './dislodgement/machine.ts';
 import { paging } from './paging/machine.ts';
 import type { Protocol } from './protocol/settings.ts';
+import { childless } from './withoutActor.ts';
 
 type Conversation = SnapshotFrom<typeof dislodgement>;
 type Paging = SnapshotFrom<typeof paging>;

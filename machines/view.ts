@@ -1,6 +1,7 @@
 /** What the shell, the practice page and the nurse may know of a case, read off its machines. */
 import type { CaseStates, CaseView, PublicFacts } from './case.ts';
 import type { Context } from './dislodgement/context.ts';
+import { inside } from './dislodgement/gates.ts';
 import type { Meta } from './dislodgement/kit.ts';
 import { toldSoFar } from './dislodgement/sameChild.ts';
 import type { QuestionKey } from './facts.ts';
@@ -46,6 +47,7 @@ export function viewOf(running: Running): CaseView {
     disposition: context.disposition,
     facts: publicFacts(context),
     tubeIn: context.placed?.tube ?? null,
+    inside: inside(context),
     cannotWait: context.facts.cannotWait,
     dangerSigns: context.danger?.named ?? [],
     failedTries: context.failedTries,

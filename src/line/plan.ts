@@ -157,7 +157,7 @@ function nursePage(
     tubeKind: tubeKind ?? null,
     tract: firstPlaced === undefined ? null : tractVerdict(firstPlaced, today(nowMs, site.timeZone), clinical),
     firstPlaced: firstPlaced ?? null,
-    inside: view.tubeIn ?? (tubeKind === 'half-out' || tubeKind === 'nose' ? tubeKind : 'nothing'),
+    inside: view.inside,
     ph: ph ?? null,
     minutesOut: outMs === null ? null : Math.max(0, Math.floor(outMs / 60_000)),
     disposition: view.disposition,

@@ -54,9 +54,7 @@ export function corrects({ plain, words }: Said): boolean {
 /** Thanks, "ok", "ready": words with nothing in them, and at least one; with busy hands, that they still are. */
 export function isSmallTalk({ plain, open, words: { wishes: words, howIn } }: Said): boolean {
   if (open.asking === null && words.onTheWay.test(plain.replace(/[.!,]+/g, '').trim())) return true;
-  if (open.asking === 'tube-in' || open.asking === 'own-tube-in') {
-    if (howIn.stillTrying.test(plain)) return true;
-  }
+  if ((open.asking === 'tube-in' || open.asking === 'own-tube-in') && howIn.stillTrying.test(plain)) return true;
   const said = wordsOf(plain);
   return said.length > 0 && said.every((word) => words.smallWords.has(word));
 }

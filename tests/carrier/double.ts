@@ -96,9 +96,8 @@ export async function startDouble({ nowMs = Date.now, onMake = () => {} }: Ways 
     if (picture !== undefined)
       return sendPicture(request, response, picture.host === 'cdn', media.get(picture.id ?? ''));
     const resource = path.exec(request.url ?? '')?.groups?.resource;
-    const expected = `Basic ${Buffer.from(`${accountSid}:${authToken}`).toString('base64')}`;
     if (resource !== 'Messages' && resource !== 'Calls') return send(response, 404, refusal(404, 20404));
-    if (request.headers.authorization !== expected) return send(response, 401, refusal(401, 20003));
+    if (request.headers.authorization !== basic) return send(response, 401, refusal(401, 20003));
     const form = Object.fromEntries(new URLSearchParams(await text(request)));
     const met = trouble;
     trouble = null;

@@ -22,6 +22,7 @@ export const view: CaseView = {
   },
   told: {},
   tubeIn: 'temporary',
+  inside: 'temporary',
   temporarySinceMs: null,
   cannotWait: null,
   dangerSigns: [],

@@ -141,6 +141,7 @@ function viewOf(memory: Memory): CaseView {
     facts: { tubeKind: 'g' },
     told: {},
     tubeIn: null,
+    inside: 'nothing',
     temporarySinceMs: null,
     cannotWait: null,
     dangerSigns: [],

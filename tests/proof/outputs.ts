@@ -1,10 +1,10 @@
 /** What one step of the conversation did, as anyone outside can see it: said, paged, timed, begun, ended. */
 import { initialTransition, type SnapshotFrom } from 'xstate';
-import { stepped } from '#machines/childless.ts';
 import type { ConversationEvent } from '#machines/dislodgement/conversationEvent.ts';
 import type { dislodgement } from '#machines/dislodgement/machine.ts';
 import type { PageReason } from '#machines/facts.ts';
 import type { Say } from '#machines/says.ts';
+import { stepped } from '#machines/withoutActor.ts';
 import { type World, walkDay } from './worlds.ts';
 
 export type Conversation = typeof dislodgement;
