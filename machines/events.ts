@@ -64,8 +64,10 @@ export type TextEvent =
 export type NurseFacts = Pick<Told, 'tubeKind' | 'firstPlaced' | 'weight'>;
 
 /** From the nurse, by the shell. None of them can make a tube usable that the facts forbid. */
-export type NurseEvent = Stamp &
-  (
+export type NurseEvent = Stamp & {
+  /** She has the case: what her text would call a nurse for, its answer tells her. */
+  readonly byTaker?: true;
+} & (
     | { readonly type: 'nurse.clear' }
     /** `outcome` is how it ended, in her words: for the record only. */
     | { readonly type: 'nurse.close'; readonly outcome?: string }

@@ -7,6 +7,7 @@ import type { ConversationEvent } from './dislodgement/conversationEvent.ts';
 import { dislodgement } from './dislodgement/machine.ts';
 import type { DueWhat, Effect, MachineName } from './effects.ts';
 import type { Heard, Stamp } from './events.ts';
+import type { PageReason } from './facts.ts';
 import type { PagingEvent } from './paging/kit.ts';
 import { levelOf } from './paging/levels.ts';
 import { paging } from './paging/machine.ts';
@@ -52,8 +53,7 @@ function toldBeside({ told, corrects, at, clinicOpen }: Heard): Post[] {
 /** Aftercare asks its own questions only; a person asked for beside an answer is paged all the same. */
 function personWanted({ person, at, clinicOpen }: Heard): Post[] {
   if (!person) return [];
-  const reason = 'person-wanted';
-  return [{ machine: 'paging', event: { at, clinicOpen, type: 'page.raise', reason, level: levelOf[reason] } }];
+  return [{ machine: 'paging', event: raised({ reason: 'person-wanted' }, { at, clinicOpen }, false) }];
 }
 
 /** Moves one machine and returns its actions; a machine that ends in error throws. */
@@ -91,20 +91,27 @@ interface Sorted {
 export function sort(actions: readonly Action[], { machine, event }: Post): Sorted {
   const sorted: Sorted = { effects: [], posts: [] };
   const stamp: Stamp = { at: event.at, clinicOpen: event.clinicOpen };
-  for (const action of actions) sortOne(action, machine, stamp, sorted);
+  const byTaker = 'byTaker' in event && event.byTaker === true;
+  for (const action of actions) {
+    if (action.type === 'page') sorted.posts.push({ machine: 'paging', event: raised(action.params, stamp, byTaker) });
+    else sortOne(action, machine, stamp, sorted);
+  }
   return sorted;
 }
 
-function sortOne(action: Action, machine: MachineName, stamp: Stamp, { effects, posts }: Sorted): void {
+function raised({ reason }: { readonly reason: PageReason }, stamp: Stamp, byTaker: boolean): PagingEvent {
+  return { ...stamp, type: 'page.raise', reason, level: levelOf[reason], ...(byTaker && { byTaker }) };
+}
+
+function sortOne(
+  action: Exclude<Action, { readonly type: 'page' }>,
+  machine: MachineName,
+  stamp: Stamp,
+  { effects, posts }: Sorted,
+): void {
   switch (action.type) {
     case 'say':
       effects.push({ type: 'say', ...action.params });
-      return;
-    case 'page':
-      posts.push({
-        machine: 'paging',
-        event: { ...stamp, type: 'page.raise', reason: action.params.reason, level: levelOf[action.params.reason] },
-      });
       return;
     case 'callNurse':
       effects.push({ type: 'callNurse', ...action.params });

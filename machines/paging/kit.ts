@@ -21,7 +21,13 @@ export type PagingEvent =
   | PageWord
   | (Stamp &
       (
-        | { readonly type: 'page.raise'; readonly reason: PageReason; readonly level: PageLevel }
+        | {
+            readonly type: 'page.raise';
+            readonly reason: PageReason;
+            readonly level: PageLevel;
+            /** It comes of a text of the one who has the case. */
+            readonly byTaker?: true;
+          }
         | { readonly type: 'page.close' }
         /** Whether the case now waits for its nurse; `touched` where this comes of a word of hers. */
         | { readonly type: 'case.stands'; readonly waitsForNurse: boolean; readonly touched: boolean }
@@ -128,6 +134,8 @@ export const kit = setup({
         unheard: known ? context.unheard : withReason(context.unheard, reason),
       };
     }),
+    /** Whoever has it knows of it. */
+    noteReason: assign(({ context, event }) => ({ reasons: withReason(context.reasons, raisedBy(event).reason) })),
     /** Whoever takes it is told what was added since the climb began. */
     tellUnheard: telling,
     standAt: assign((_, { place }: { readonly place: Place }) => ({ place })),
@@ -155,6 +163,9 @@ export const kit = setup({
     /** A danger sign in a climb that is at its level already: it may wait for nobody's turn. */
     isFurtherDangerSign: ({ context, event }) =>
       event.type === 'page.raise' && event.reason === 'danger-sign' && !isHigher(event.level, context.level),
+    /** No graver than what she took it for. */
+    isTakersOwn: ({ context, event }) =>
+      event.type === 'page.raise' && event.byTaker === true && !isHigher(event.level, context.level),
     passedFrom: ({ event }, params: { readonly place: Place }) => event.type === 'pass' && event.from === params.place,
     /** The climb has not gone on from whoever passes it. */
     standsThere: ({ context, event }) => event.type === 'pass' && event.from === context.place,
@@ -213,6 +224,15 @@ export const tellPassed = {
   params: ({ event }: { readonly event: PagingEvent }) => ({ nurse: event.type === 'pass' ? event.nurse : '' }),
 };
 
+/** The one who has it hears what came up. */
+export const tellNews = {
+  type: 'tellNurse' as const,
+  params: ({ event }: { readonly event: PagingEvent }) => {
+    const { level, reason } = raisedBy(event);
+    return { level, reason };
+  },
+};
+
 /** The one who has it hears that the family still waits. */
 export const remind = {
   type: 'tellNurse' as const,
@@ -223,6 +243,15 @@ export const remind = {
 export const callAgain = {
   type: 'callNurse' as const,
   params: ({ context }: Now): CallParams => call(context.place, true).params({ context }),
+};
+
+/** Calls whoever had the case about what comes up in it, beside the first on call. */
+export const callHolder = {
+  type: 'callNurse' as const,
+  params: ({ context: { place }, event }: Now & { readonly event: PagingEvent }): CallParams => {
+    const { level, reason } = raisedBy(event);
+    return { place, level, reasons: [reason], by: waysOf(level, false) };
+  },
 };
 
 /** She was rung by the family's own call: it counts as a page to her, and nothing more has to reach her. */

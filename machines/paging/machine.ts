@@ -6,12 +6,14 @@ import {
   call,
   callAgain,
   callAll,
+  callHolder,
   kit,
   noteRung,
   nothingRaised,
   type Place,
   remind,
   tellBegan,
+  tellNews,
   tellPassed,
 } from './kit.ts';
 
@@ -95,7 +97,8 @@ const climbing = kit.createStateConfig({
 });
 
 /**
- * Somebody has it. What can wait is told to them; anything else must reach a person who is awake now. While the case waits for
+ * Somebody has it. What can wait, and what her own text brought about, calls nobody; anything else must reach a person who is
+ * awake now: the first on call, and whoever had it, who is up. While the case waits for
  * its nurse and she lets it lie, she is reminded, then the next person is called; only a word of hers starts that wait again.
  */
 const taken = kit.createStateConfig({
@@ -112,14 +115,10 @@ const taken = kit.createStateConfig({
       { guard: 'touched', target: '.waits' },
     ],
     'page.raise': [
-      {
-        guard: 'isRoutine',
-        actions: [
-          'addReason',
-          { type: 'tellNurse', params: ({ event }) => ({ level: event.level, reason: event.reason }) },
-        ],
-      },
-      { target: 'climbing', actions: ['beginClimb', tellBegan] },
+      { guard: 'isTakersOwn', actions: 'noteReason' },
+      { guard: 'isRoutine', actions: ['noteReason', tellNews] },
+      { guard: { type: 'standsAt', params: { place: 0 } }, target: 'climbing', actions: ['beginClimb', tellBegan] },
+      { target: 'climbing', actions: [callHolder, 'beginClimb', tellBegan] },
     ],
     // She had it and gives it on: the family hears so.
     pass: passing.map(({ from, target }) => ({

@@ -45,7 +45,7 @@ export async function answerInRehearsal(
     await writeMessages(parts.seal, turn, real.id, toListeners(parts, turn, protocol.site, real, [real], saying));
     return tellResult(parts, turn, spoken, 'real');
   }
-  const view = await takeStep(parts, turn, spoken, signalAt, {
+  const { view } = await takeStep(parts, turn, spoken, signalAt, {
     answering: true,
     ...(event.type === 'stop' && { leaves: true }),
   });

@@ -90,7 +90,7 @@ export async function goOnThere(
     machine: 'conversation',
     event: { ...stamp, type: 'answer.who', value: 'joins', told, person: false, corrects },
   });
-  const { told: toldHere } = await takeStep(parts, turn, own, ends, { answering: false });
+  const ended = await takeStep(parts, turn, own, ends, { answering: false });
   const calls = person || (await turn.client.query(wasPaged, [own.id])).length > 0;
   const joins: SignalAt = (stamp) => ({
     machine: 'conversation',
@@ -99,7 +99,7 @@ export async function goOnThere(
   await takeStep(parts, turn, await joinCase(turn.client, theCase, phone), joins, { answering: false });
   const joined = await lockCase(turn.client, parts.seal, theCase.id);
   if (joined === null) throw new MissingRow('case');
-  const carried = { ...toldHere, ...(children.length > 0 && { children }) };
+  const carried = { ...ended.view.told, ...(children.length > 0 && { children }) };
   const asks: SignalAt = (stamp) => ({
     machine: 'conversation',
     event: { ...stamp, type: 'repeat', step: null, told: carried, person: calls, corrects: false },

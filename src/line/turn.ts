@@ -1,5 +1,5 @@
 /** One turn of one case: restore it, take one step, write down all of it. Runs inside the caller's transaction. */
-import type { CaseSignal, CaseStep, CaseView } from '#machines/case.ts';
+import type { CaseSignal, CaseStep } from '#machines/case.ts';
 import type { MachineName } from '#machines/effects.ts';
 import type { Stamp } from '#machines/events.ts';
 import type { Protocol } from '#machines/protocol/settings.ts';
@@ -78,7 +78,7 @@ export async function takeStep(
   before: LockedCase,
   signalAt: SignalAt,
   options: StepOptions,
-): Promise<CaseView> {
+): Promise<CaseStep> {
   if (before.snapshots === null) throw new MissingRow('snapshots');
   const protocol = await protocolOf(turn.client, before.protocolId);
   const signal = signalAt(stampOf(parts, protocol, turn.nowMs));
@@ -106,7 +106,7 @@ export async function takeStep(
     takerPhoneId: options.takerPhoneId ?? null,
   });
   parts.checkpoint('step saved');
-  return step.view;
+  return step;
 }
 
 /** What the event keeps beside its decision: how the case stands after it, and what binds texts and snapshots to it. */

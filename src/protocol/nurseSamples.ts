@@ -190,7 +190,11 @@ export const nurseParams: { readonly [K in NurseSayKey]: readonly NurseSays[K][]
   sentIn: [robin],
   sentInAlready: (['emergency', 'go-in'] as const).map((disposition) => ({ ...robin, disposition })),
   factConfirm: facts.map((fact) => ({ ...robin, fact })),
-  factTaken: facts.flatMap((fact) => [true, false].map((asked) => ({ ...robin, fact, asked }))),
+  factTaken: facts.flatMap((fact) => [
+    ...[true, false].map((asked) => ({ ...robin, fact, asked, told: null, raised: [], paged: false })),
+    { ...robin, fact, asked: false, told: 'go-in', raised: ['restricted-kind', 'restricted-tract'], paged: false },
+    { ...robin, fact, asked: false, told: 'go-in', raised: ['tract-nearly-too-young'], paged: true },
+  ]),
   factNot: none,
   told: [robin],
   tellTooLong: [{ most: 200 }],

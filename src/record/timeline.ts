@@ -2,7 +2,7 @@
 import { DateTime } from 'luxon';
 import { namesOf } from '#src/families/children.ts';
 import { digest } from '#src/line/record.ts';
-import { dispositionNames, reasonNames } from '#src/wording/en/nurse.ts';
+import { dispositionNames, reasonNames } from '#src/wording/en/nurseNames.ts';
 import type { Course, CourseReading, NurseAct } from './course.ts';
 import { mediaWords } from './media.ts';
 import { type CaseRecord, nameOf, type RecordedMessage, type RecordedPage } from './read.ts';

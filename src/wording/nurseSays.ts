@@ -142,7 +142,15 @@ export interface NurseSays {
   sentInAlready: CaseName & { readonly disposition: 'emergency' | 'go-in' };
   factConfirm: CaseName & { readonly fact: Fact };
   /** `asked`: the family is asked again, as the fact would allow more than was known. */
-  factTaken: CaseName & { readonly fact: Fact; readonly asked: boolean };
+  factTaken: CaseName & {
+    readonly fact: Fact;
+    readonly asked: boolean;
+    /** What the family was told because of it, where that is new. */
+    readonly told: Disposition | null;
+    /** What it calls a nurse for; `paged` where that is graver than what she took it for, so that everybody is called afresh. */
+    readonly raised: readonly PageReason[];
+    readonly paged: boolean;
+  };
   factNot: Record<never, never>;
   /** Her words went to the family. */
   told: CaseName;

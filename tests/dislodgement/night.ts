@@ -150,11 +150,11 @@ export class Night {
     return this.step({ machine: 'conversation', event: { type: 'nurse.goIn', ...this.stamp() } });
   }
 
-  /** The nurse corrects a fact. */
-  corrects(told: NurseFacts): this {
+  /** A nurse corrects a fact, the one who has the case or another. */
+  corrects(told: NurseFacts, byTaker = false): this {
     return this.step({
       machine: 'conversation',
-      event: { type: 'nurse.corrects', told, corrects: true, ...this.stamp() },
+      event: { type: 'nurse.corrects', told, corrects: true, ...(byTaker && { byTaker }), ...this.stamp() },
     });
   }
 

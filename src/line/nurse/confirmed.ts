@@ -5,18 +5,7 @@ import { caseCode, type LockedCase } from '../cases.ts';
 import { type Pending, rememberPending } from '../phones.ts';
 import { caseName } from '../plan.ts';
 import { closeParked } from '../safeMessage.ts';
-import {
-  again,
-  type Desk,
-  isSay,
-  type Looked,
-  look,
-  meant,
-  nurseStep,
-  otherTaker,
-  takenByHer,
-  tellPhone,
-} from './desk.ts';
+import { actOn, again, type Desk, isSay, type Looked, look, meant, nurseStep, otherTaker, tellPhone } from './desk.ts';
 import { factIn, factShape } from './fact.ts';
 import { noAdvice, settlePausing } from './pausing.ts';
 import { sendAnyway } from './talk.ts';
@@ -116,7 +105,7 @@ async function clear(desk: Desk, theCase: LockedCase, seen: string): Promise<Nur
   if (!found?.view.clearable) return { key: 'clearNotNow', params: { why: 'not-hard' } };
   if (shown(found) !== seen) return askOnce(desk, found);
   const other = await otherTaker(desk, found);
-  await nurseStep(desk, await takenByHer(desk, found), { type: 'nurse.clear' });
+  await actOn(desk, found, { type: 'nurse.clear' });
   if (other !== null)
     await tellPhone(desk, other.phoneId, { key: 'clearedByOther', params: { ...caseName(theCase), nurse: desk.name } });
   return { key: 'cleared', params: { child: theCase.file?.child ?? null } };
@@ -126,7 +115,7 @@ async function sendIn(desk: Desk, theCase: LockedCase): Promise<NurseSay> {
   const [found] = await look(desk, [theCase]);
   if (found === undefined) return { key: 'noCase', params: {} };
   const { disposition } = found.view;
-  await nurseStep(desk, await takenByHer(desk, found), { type: 'nurse.goIn' });
+  await actOn(desk, found, { type: 'nurse.goIn' });
   if (disposition === 'emergency' || disposition === 'go-in')
     return { key: 'sentInAlready', params: { ...caseName(theCase), disposition } };
   return { key: 'sentIn', params: caseName(theCase) };
@@ -137,12 +126,13 @@ async function correct(desk: Desk, theCase: LockedCase, fact: NurseFacts): Promi
   if (desk.turn.paused) return noAdvice(desk);
   const [found] = await look(desk, [theCase]);
   if (found === undefined) return { key: 'noCase', params: {} };
-  const mine = await takenByHer(desk, found);
-  const { facts } = await nurseStep(desk, mine, { type: 'nurse.corrects', told: fact, corrects: true });
+  const { raised, view } = await actOn(desk, found, { type: 'nurse.corrects', told: fact, corrects: true });
+  const { facts, disposition, takenBy } = view;
   const asked =
     (fact.tubeKind !== undefined && facts.tubeKind !== fact.tubeKind) ||
     (fact.firstPlaced !== undefined && JSON.stringify(facts.firstPlaced) !== JSON.stringify(fact.firstPlaced));
-  return { key: 'factTaken', params: { ...caseName(theCase), fact, asked } };
+  const told = disposition === found.view.disposition ? null : disposition;
+  return { key: 'factTaken', params: { ...caseName(theCase), fact, asked, told, raised, paged: takenBy === null } };
 }
 
 async function close(desk: Desk, theCase: LockedCase, outcome: string): Promise<NurseSay> {

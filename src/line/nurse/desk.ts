@@ -1,5 +1,5 @@
 /** A nurse's desk for one text: her open cases, how a case is named, looked at, stepped and answered. */
-import type { CaseView } from '#machines/case.ts';
+import type { CaseStep, CaseView } from '#machines/case.ts';
 import type { NurseEvent, Unstamped } from '#machines/events.ts';
 import type { Place } from '#machines/paging/kit.ts';
 import { childName } from '#src/families/children.ts';
@@ -53,7 +53,7 @@ export async function look(desk: Desk, cases: readonly LockedCase[]): Promise<re
 }
 
 /** Gives a nurse's event to the conversation of a case. */
-export async function nurseStep(desk: Desk, theCase: LockedCase, event: Unstamped<NurseEvent>): Promise<CaseView> {
+export async function nurseStep(desk: Desk, theCase: LockedCase, event: Unstamped<NurseEvent>): Promise<CaseStep> {
   return takeStep(
     desk.parts,
     desk.turn,
@@ -93,6 +93,12 @@ export async function takenByHer(desk: Desk, { theCase, view }: Looked): Promise
   if (view.takenBy !== null) return theCase;
   await takeOne(desk, theCase);
   return again(desk, theCase);
+}
+
+/** What decides about the family's steps: she has the case from then on, unless another nurse has it. */
+export async function actOn(desk: Desk, found: Looked, event: Unstamped<NurseEvent>): Promise<CaseStep> {
+  const hers = (await otherTaker(desk, found)) === null;
+  return nurseStep(desk, await takenByHer(desk, found), { ...event, ...(hers && { byTaker: true }) });
 }
 
 /** The case as the last step left it. */

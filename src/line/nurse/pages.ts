@@ -6,7 +6,7 @@ import { languageOf } from '../language.ts';
 import { showMedia } from '../media.ts';
 import { caseName } from '../plan.ts';
 import { takeParked } from '../safeMessage.ts';
-import { takeStep } from '../turn.ts';
+import { type SignalAt, takeStep } from '../turn.ts';
 import { type Desk, isSay, type Looked, look, meant, otherTaker, placeOf, takeOne, tell } from './desk.ts';
 
 const openPages = statement('nurse.openPages', 'SELECT DISTINCT case_id FROM page WHERE phone_id = $1 AND open');
@@ -49,9 +49,8 @@ export async function pass(desk: Desk, named: LockedCase | null): Promise<NurseS
   // Whoever is off the rota by now gives it back to its beginning.
   const from = (await placeOf(desk)) ?? 2;
   const event = { type: 'pass', nurse: name, from } as const;
-  const view = await takeStep(parts, turn, theCase, (stamp) => ({ machine: 'paging', event: { ...event, ...stamp } }), {
-    answering: false,
-  });
+  const signalAt: SignalAt = (stamp) => ({ machine: 'paging', event: { ...event, ...stamp } });
+  const { view } = await takeStep(parts, turn, theCase, signalAt, { answering: false });
   const stood = found.view.states.paging.join();
   return { key: 'passed', params: { ...caseName(theCase), already: view.states.paging.join() === stood } };
 }

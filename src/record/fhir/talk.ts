@@ -11,7 +11,7 @@ import type {
 } from '@medplum/fhirtypes';
 import type { PageLevel } from '#machines/facts.ts';
 import { waitsOf } from '#machines/paging/levels.ts';
-import { reasonNames } from '#src/wording/en/nurse.ts';
+import { reasonNames } from '#src/wording/en/nurseNames.ts';
 import { mediaWords } from '../media.ts';
 import { nameOf, type RecordedMessage, type RecordedPage } from '../read.ts';
 import { coded, type Frame } from './frame.ts';

@@ -3,7 +3,7 @@ import { DateTime } from 'luxon';
 import type { Site } from '#machines/protocol/settings.ts';
 import type { NurseCatalogue } from '../catalogue.ts';
 import type { HandoverKey, HandoverText } from '../nurseSays.ts';
-import { dispositionNames } from './nurse.ts';
+import { dispositionNames } from './nurseNames.ts';
 import { nameCase } from './nurseReplies.ts';
 
 function siteTime(atMs: number, site: Site): string {

@@ -1,9 +1,10 @@
 /** English: answers to what a nurse texts, one line each. */
-import type { LanguageCode } from '#machines/facts.ts';
+import type { LanguageCode, PageReason } from '#machines/facts.ts';
 import type { NurseCatalogue } from '../catalogue.ts';
 import type { CaseDetails, CaseName, Fact } from '../nurseSays.ts';
 import { clip, plainName, plainText, spoken } from '../plain.ts';
 import { dates, number, tubeKindNames } from './facts.ts';
+import { dispositionNames, reasonNames } from './nurseNames.ts';
 
 type ReplyKey =
   | 'passed'
@@ -45,6 +46,14 @@ function nameFact({ tubeKind, firstPlaced, weight }: Fact): string {
   if (tubeKind !== undefined) return tubeKindNames[tubeKind];
   if (firstPlaced !== undefined && firstPlaced !== 'unknown') return `first placed ${dates(firstPlaced)}`;
   return weight !== undefined && weight !== 'unknown' && 'kg' in weight ? `weight ${number(weight.kg)} kg` : 'no fact';
+}
+
+/** What her own text calls a nurse for. */
+function newReasons(raised: readonly PageReason[], paged: boolean): string {
+  const names = raised.map((reason) => reasonNames[reason]).join(', ');
+  return paged
+    ? `New and graver: ${names}. Everybody is called afresh: TAKE if you keep it.`
+    : `New: ${names}. You still have it.`;
 }
 
 const yesOrNo = '\nReply YES or NO.';
@@ -94,8 +103,12 @@ export const replies: Pick<NurseCatalogue, ReplyKey> = {
   sentInAlready: ({ disposition, ...name }) =>
     `${nameCase(name)}: ${disposition === 'emergency' ? 'told to call the emergency number' : 'told to go in'} already.`,
   factConfirm: ({ fact, ...name }) => `${nameCase(name)}: correct to ${nameFact(fact)}?${yesOrNo}`,
-  factTaken: ({ fact, asked, ...name }) =>
-    `${nameCase(name)}: ${nameFact(fact)} ${asked ? 'would allow more, so the family is asked again' : 'noted; decided anew'}.`,
+  factTaken: ({ fact, asked, told, raised, paged, ...name }) =>
+    [
+      `${nameCase(name)}: ${nameFact(fact)} ${asked ? 'would allow more, so the family is asked again' : 'noted; decided anew'}.`,
+      ...(told === null ? [] : [`Family told: ${dispositionNames[told]}.`]),
+      ...(raised.length === 0 ? [] : [newReasons(raised, paged)]),
+    ].join(' '),
   factNot: () =>
     "I can correct these: FACT TUBE GJ (or G, J), FACT FIRST PLACED and a date, FACT WEIGHT and kg or lb. A reading is the family's to tell.",
   told: (name) => `Sent to the family of ${nameCase(name)}. Their replies come to you for an hour.`,

@@ -4,7 +4,7 @@ import type { RehearsalEnd } from '#machines/says.ts';
 import type { CaregiverCatalogue, NurseCatalogue } from '../catalogue.ts';
 import type { RehearsalKey, RehearsalRefusal, RehearsalResult } from '../nurseSays.ts';
 import { clip, plainName } from '../plain.ts';
-import { dispositionNames, reasonNames } from './nurse.ts';
+import { dispositionNames, reasonNames } from './nurseNames.ts';
 import { nameChild } from './nurseReplies.ts';
 
 export const rehearsalMark = 'PRACTICE.';

@@ -1,0 +1,42 @@
+/** The nurse's side of a night on a real process: what she reads after a text of hers, of the family's, or of another nurse. */
+import { beforeEach, describe, expect, it } from 'vitest';
+import { converse, goesWell, type Sent } from './phone.ts';
+import { backends } from './process.ts';
+import { nursesOf, phone, standing, tubeOut } from './standing.ts';
+
+const to = (sent: Sent, number: string) => sent.filter((one) => one.to === number).map(({ body }) => body);
+
+describe.each(backends())('on the $name database', (backend) => {
+  const { line } = standing(backend);
+  let first: string;
+
+  beforeEach(async () => {
+    [first] = await nursesOf(line);
+    await line.text(phone, tubeOut);
+  });
+
+  /** Held for a hard insertion whose reading passed. */
+  const held = () => converse(line, phone, { ...goesWell, 'tube-in': 'hard' }, ['hold']);
+
+  describe('her own correction', () => {
+    it('does not page her for the case she has; its answer tells her what is new', async () => {
+      await held();
+      await line.text(first, 'take');
+      await line.text(first, 'fact tube gj');
+      expect(to(await line.text(first, 'yes'), first)).toEqual([
+        'Tam (A01): GJ tube noted; decided anew. Family told: go in. New: tube kind not for use at home. You still have it.',
+      ]);
+      const { pages } = (await line.newestCase(phone)) ?? {};
+      expect(pages).toHaveLength(1);
+    });
+
+    it('pages again where it is graver, and says so', async () => {
+      await held();
+      await line.text(first, 'take');
+      await line.text(first, 'fact first placed 1 march 2027');
+      const [page, , answer] = to(await line.text(first, 'yes'), first);
+      expect(page).toMatch(/^EMERGENCY Tam .*Reply TAKE, PASS or MORE$/s);
+      expect(answer).toContain('New and graver: tract too young to insert. Everybody is called afresh: TAKE');
+    });
+  });
+});

@@ -1,0 +1,65 @@
+/** A nurse who has the case: what her own text brings about calls nobody, unless it is graver than what she took it for. */
+import { describe, expect, it } from 'vitest';
+import { toContents } from '#tests/dislodgement/night.ts';
+import { lines, page, raise } from './calls.ts';
+
+const own = (reason: Parameters<typeof raise>[0]) => ({ ...raise(reason), byTaker: true }) as const;
+
+const taken = (from: 0 | 1 | 2 = 0) => {
+  const line = page();
+  line.send(raise('no-strips'));
+  line.send({ type: 'take', nurse: 'Wren', from });
+  return line;
+};
+
+describe('what the taker brings about', () => {
+  it.each(['restricted-kind', 'no-strips', 'weight-unknown'] as const)('by %s calls nobody, and is kept', (reason) => {
+    const line = taken();
+    expect(line.send(own(reason))).toEqual([]);
+    expect(line.snapshot.context).toMatchObject({ takenBy: 'Wren', unheard: [] });
+    expect(lines(line.send({ type: 'pass', nurse: 'Wren', from: 0 }))[1]).toContain(reason);
+    // Whoever has it next read it in her page.
+    expect(lines(line.send({ type: 'take', nurse: 'Bo', from: 1 }))).toEqual(['0 taken Bo']);
+  });
+
+  it('and is graver climbs again', () => {
+    const line = taken();
+    expect(lines(line.send(own('tract-too-young')))).toEqual(['0 began 13', '0 emergency 0 text+call tract-too-young']);
+    expect(line.snapshot.context.takenBy).toBeNull();
+  });
+});
+
+describe('what the family brings about', () => {
+  it.each([1, 2] as const)('calls the one at place %i who had it, beside the first on call', (place) => {
+    const line = taken(place);
+    expect(lines(line.send(raise('silence')))).toEqual([
+      `0 urgent ${place} text silence`,
+      '0 began 20',
+      '0 urgent 0 text silence',
+    ]);
+    expect(line.snapshot.context).toMatchObject({ takenBy: null, place: 0 });
+  });
+});
+
+describe('in a case', () => {
+  const facts = () => {
+    const night = toContents().answer('contents', 'no').answer('contents', 'no').answer('contents', 'no');
+    return night.take();
+  };
+
+  it('a fact she corrects is decided anew, and stays hers', () => {
+    const night = facts().corrects({ tubeKind: 'gj' }, true);
+    expect(night.calls).toEqual([]);
+    expect(night.view).toMatchObject({ disposition: 'go-in', takenBy: 'Ana' });
+  });
+
+  it('a fact somebody else corrects calls for it', () => {
+    expect(facts().corrects({ tubeKind: 'gj' }).calls).toMatchObject([{ place: 0, reasons: ['restricted-kind'] }]);
+  });
+
+  it('a fact that makes it an emergency calls everybody afresh', () => {
+    const night = facts().corrects({ firstPlaced: { earliest: '2027-03-01', latest: '2027-03-01' } }, true);
+    expect(night.calls).toMatchObject([{ level: 'emergency', reasons: ['tract-too-young'] }]);
+    expect(night.view.takenBy).toBeNull();
+  });
+});
