@@ -114,6 +114,8 @@ export function openCase(protocol: Protocol, file: FamilyFile | null, atMs: numb
 export function stepCase(protocol: Protocol, snapshots: CaseSnapshots, signal: CaseSignal): CaseStep {
   const running = new Running(protocol, snapshots);
   const wasOver = isOver(running);
+  const wasTaken = running.pagingIsTaken;
+  const told = wasTaken ? running.conversation.context.disposition : null;
   const effects: Effect[] = [];
   const raised: PageReason[] = [];
   const waiting: Post[] = addressed(running, signal);
@@ -123,9 +125,18 @@ export function stepCase(protocol: Protocol, snapshots: CaseSnapshots, signal: C
     effects.push(...sorted.effects);
     waiting.push(...sorted.posts);
   }
+  if (wasTaken) effects.push(...restsAnew(running, signal, told));
   effects.push(...standing(running, signal));
   if (!wasOver && isOver(running)) effects.push({ type: 'closeCase' });
   return { snapshots: running.save(), effects, view: viewOf(running), raised };
+}
+
+/** Whoever has the case hears where it has come to rest, unless her own text brought it there or a page says so. */
+function restsAnew(running: Running, { event }: CaseSignal, told: Disposition | null): readonly Effect[] {
+  const { disposition } = running.conversation.context;
+  if (!running.pagingIsTaken || ('byTaker' in event && event.byTaker === true)) return [];
+  if (disposition === null || disposition === 'recheck' || disposition === told) return [];
+  return [{ type: 'tellStands', disposition }];
 }
 
 /** Whoever took the page hears of her case again if it waits for her and she lets it lie. */

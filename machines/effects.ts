@@ -1,5 +1,5 @@
 /** What a step asks the shell to do. Parsed at one boundary, `machines/case.ts`; nothing else leaves a machine. */
-import type { PageLevel, PageReason } from './facts.ts';
+import type { Disposition, PageLevel, PageReason } from './facts.ts';
 import type { Say } from './says.ts';
 
 export type Effect =
@@ -15,6 +15,8 @@ export type Effect =
     }
   /** Further news for the person who took the page. */
   | { readonly type: 'tellNurse'; readonly level: PageLevel; readonly reason: PageReason }
+  /** Where the case has come to rest, for the person who took the page. */
+  | { readonly type: 'tellStands'; readonly disposition: Resting }
   | {
       readonly type: 'startTimer';
       readonly machine: MachineName;
@@ -25,6 +27,9 @@ export type Effect =
     }
   | { readonly type: 'cancelTimer'; readonly machine: MachineName; readonly id: string }
   | { readonly type: 'closeCase' };
+
+/** What a family does not only wait out. */
+export type Resting = Exclude<Disposition, 'recheck'>;
 
 export const machineNames = ['conversation', 'paging', 'aftercare'] as const;
 export type MachineName = (typeof machineNames)[number];

@@ -66,6 +66,7 @@ function practised(effect: Effect): Effect[] {
       return effect.machine === 'conversation' ? [effect] : [];
     case 'callNurse':
     case 'tellNurse':
+    case 'tellStands':
     case 'closeCase':
       return [];
   }

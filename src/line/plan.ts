@@ -93,7 +93,9 @@ function messagesOf(scene: PlanScene, view: CaseView, effect: Effect): PlannedMe
     case 'callNurse':
       return pageMessages(scene, view, effect);
     case 'tellNurse':
-      return newsMessage(scene, effect);
+      return takerMessage(scene, newsOf(scene, effect), effect.level === 'emergency');
+    case 'tellStands':
+      return takerMessage(scene, standsOf(scene, view, effect), effect.disposition === 'emergency');
     case 'startTimer':
     case 'cancelTimer':
     case 'closeCase':
@@ -129,12 +131,23 @@ function pageMessages(
   }));
 }
 
-function newsMessage(scene: PlanScene, effect: Extract<Effect, { type: 'tellNurse' }>): PlannedMessage[] {
+function newsOf({ theCase }: PlanScene, { level, reason }: Extract<Effect, { type: 'tellNurse' }>): NurseSay {
+  return { key: 'news', params: { ...caseName(theCase), level, reason } };
+}
+
+function standsOf(
+  { theCase }: PlanScene,
+  { tubeIn }: CaseView,
+  { disposition }: Extract<Effect, { type: 'tellStands' }>,
+): NurseSay {
+  return { key: 'stands', params: { ...caseName(theCase), disposition, tubeIn } };
+}
+
+/** To whoever has the case. */
+function takerMessage(scene: PlanScene, say: NurseSay, urgent: boolean): PlannedMessage[] {
   const { taker } = scene.reached;
   if (taker === null) throw new MissingRow('taker');
-  const params = { ...caseName(scene.theCase), level: effect.level, reason: effect.reason };
-  const body = nurseWords(scene, { key: 'news', params });
-  return [{ phoneId: taker.phoneId, kind: 'text', body, urgent: effect.level === 'emergency' }];
+  return [{ phoneId: taker.phoneId, kind: 'text', body: nurseWords(scene, say), urgent }];
 }
 
 function nursePage(

@@ -52,7 +52,7 @@ export async function reach(
   effects: readonly Effect[],
   takerPhoneId: number | undefined,
 ): Promise<Reach> {
-  const tells = effects.some((effect) => effect.type === 'tellNurse');
+  const tells = effects.some(({ type }) => type === 'tellNurse' || type === 'tellStands');
   const places = new Set(effects.flatMap((effect) => (effect.type === 'callNurse' ? [effect.place] : [])));
   if (places.size === 0 && !tells) return nobody;
   const people = await onCallNow(parts, turn.client, turn.nowMs);

@@ -173,6 +173,15 @@ export const nurseParams: { readonly [K in NurseSayKey]: readonly NurseSays[K][]
   page: pages,
   pageCall: pages,
   news: pageReasons.map((reason) => ({ ...robin, level: levelOf[reason], reason })),
+  stands: [
+    { ...robin, disposition: 'use', tubeIn: 'temporary' },
+    { ...robin, disposition: 'own-tube', tubeIn: 'own' },
+    ...(['go-in', 'emergency', 'hold', 'nurse'] as const).map((disposition) => ({
+      ...nameless,
+      disposition,
+      tubeIn: null,
+    })),
+  ],
   taken: [{ cases: [robin] }, { cases: [robin, nameless] }],
   passed: [
     { ...robin, already: false },

@@ -1,5 +1,6 @@
 /** What the line can say to a nurse's phone: a key and typed parameters, never words. */
 
+import type { Resting } from '#machines/effects.ts';
 import type { NurseFacts } from '#machines/events.ts';
 import type {
   DateRange,
@@ -126,6 +127,8 @@ export interface NurseSays {
   pageCall: NursePage;
   /** Further news for the person who took the page. */
   news: CaseName & { readonly level: PageLevel; readonly reason: PageReason };
+  /** Where her case has come to rest without a page. */
+  stands: CaseName & { readonly disposition: Resting; readonly tubeIn: 'own' | 'temporary' | null };
   taken: { readonly cases: readonly CaseName[] };
   /** Passed to the next person; or, `already`, the page had gone on from her. */
   passed: CaseName & { readonly already: boolean };

@@ -39,4 +39,24 @@ describe.each(backends())('on the $name database', (backend) => {
       expect(answer).toContain('New and graver: tract too young to insert. Everybody is called afresh: TAKE');
     });
   });
+
+  describe('how her case ends', () => {
+    it.each([
+      [
+        'no',
+        'use',
+        'Tam (A01): temporary tube in use. Reading passed, secured; feed slowly, watched. I ask after the first feed.',
+      ],
+      [
+        'yes',
+        'own-tube',
+        'Tam (A01): own tube in use. Reading passed, secured; feed slowly, watched. I ask after the first feed.',
+      ],
+    ] as const)('own tube whole: %s; she reads that it is in use: %s', async (ownTube, end, words) => {
+      await line.text(phone, 'i want to talk to a nurse');
+      await line.text(first, 'take');
+      await converse(line, phone, { ...goesWell, 'own-tube': ownTube, 'own-tube-in': 'easily' }, [end]);
+      expect((await line.thread(first)).at(-1)?.body).toBe(words);
+    });
+  });
 });

@@ -162,3 +162,31 @@ describe('what the family hears of a page', () => {
     expect(night.pass().said).toEqual(['pagePassed']);
   });
 });
+
+describe('whoever has the case hears where it has come to rest', () => {
+  const rests = (night: Night) => night.effects.filter(({ type }) => type === 'tellStands');
+  const secured = () => toContents().answer('contents', 'yes').answer('ph', ph(5));
+
+  it('in use, once, and nobody hears it of a case that nobody has', () => {
+    const night = secured().hear('person').take().answer('secured', 'yes');
+    expect(rests(night)).toEqual([{ type: 'tellStands', disposition: 'use' }]);
+    expect(rests(night.hear('smallTalk'))).toEqual([]);
+    expect(rests(secured().hear('person').answer('secured', 'yes'))).toEqual([]);
+  });
+
+  it('in the emergency department, where no page says so', () => {
+    const night = toContents().answer('contents', 'yes').answer('ph', ph(7.5)).hear('person').take();
+    expect(rests(night)).toEqual([]);
+    night.sendIn();
+    expect(rests(night)).toEqual([{ type: 'tellStands', disposition: 'go-in' }]);
+  });
+
+  it('but not of a wait for the recheck, nor what her own text brought about, nor what she is paged for', () => {
+    const waiting = toContents().answer('contents', 'yes').hear('person').take().answer('ph', ph(7.5));
+    expect([waiting.view.disposition, rests(waiting)]).toEqual(['recheck', []]);
+    const corrected = secured().hear('person').take().corrects({ tubeKind: 'gj' }, true);
+    expect([corrected.view.disposition, rests(corrected)]).toEqual(['go-in', []]);
+    const paged = secured().hear('person').take().signs('breathing');
+    expect([paged.view.disposition, rests(paged)]).toEqual(['emergency', []]);
+  });
+});

@@ -43,6 +43,10 @@ describe('the timeline', () => {
     expect(text).toContain('Saturday 6 March 2027 (EST)');
     expect(text).toMatch(/05:52 {2}family wrote {4}"had to push"/);
     expect(text).toMatch(/06:01 {2}nurse wrote {5}Imke \(first on call\): "take"/);
+    // And she who had it reads the same.
+    expect(text).toMatch(
+      /06:08 {2}to nurse {8}Imke \(first on call\): "Unnamed child \(A\d\d\): temporary tube in use\./,
+    );
     expect(text).toMatch(/15 events, checked and whole\. Last hash [0-9a-f]{64}/);
   });
 

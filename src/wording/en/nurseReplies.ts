@@ -1,4 +1,5 @@
 /** English: answers to what a nurse texts, one line each. */
+import type { Resting } from '#machines/effects.ts';
 import type { LanguageCode, PageReason } from '#machines/facts.ts';
 import type { NurseCatalogue } from '../catalogue.ts';
 import type { CaseDetails, CaseName, Fact } from '../nurseSays.ts';
@@ -7,6 +8,7 @@ import { dates, number, tubeKindNames } from './facts.ts';
 import { dispositionNames, reasonNames } from './nurseNames.ts';
 
 type ReplyKey =
+  | 'stands'
   | 'passed'
   | 'which'
   | 'noCase'
@@ -85,6 +87,18 @@ function details(known: CaseDetails): string {
 }
 
 export const replies: Pick<NurseCatalogue, ReplyKey> = {
+  stands: ({ disposition, tubeIn, ...name }) => {
+    const allowed = `${tubeIn === 'own' ? 'own' : 'temporary'} tube in use. Reading passed, secured; feed slowly, watched. I ask after the first feed.`;
+    const stands: Readonly<Record<Resting, string>> = {
+      use: allowed,
+      'own-tube': allowed,
+      'go-in': 'told to go in, nothing through the tube. Ring the emergency department ahead.',
+      emergency: 'told to call the emergency number. Ring the family.',
+      hold: 'told to put nothing through the tube and to wait for you: TELL or CALL.',
+      nurse: 'told to wait for you: TELL or CALL.',
+    };
+    return `${nameCase(name)}: ${stands[disposition]}`;
+  },
   passed: ({ already, ...name }) =>
     already
       ? `${nameCase(name)}: the page had gone on from you already.`

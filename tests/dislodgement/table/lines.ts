@@ -62,6 +62,8 @@ function did(effect: Night['all'][number]): string[] {
       return [`page ${effect.place} ${effect.level} ${effect.reasons.join(',')} by ${effect.by.join('+')}`];
     case 'tellNurse':
       return [`tell nurse ${effect.level} ${effect.reason}`];
+    case 'tellStands':
+      return [`tell nurse it stands at ${effect.disposition}`];
     case 'startTimer':
       // When a page goes on is the climb's own business, see `tests/paging`.
       return effect.what === 'page' ? [] : [`in ${effect.delayMs / minuteMs} min ${effect.what}`];
