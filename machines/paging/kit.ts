@@ -1,5 +1,5 @@
 /** What the paging machine is made of: its events, its facts, its effects, and when it calls again. */
-import { assign, enqueueActions, setup } from 'xstate';
+import { assertEvent, assign, enqueueActions, setup } from 'xstate';
 import type { DelayedEvent, Stamp } from '#machines/events.ts';
 import type { PageLevel, PageReason } from '#machines/facts.ts';
 import type { Clinical } from '#machines/protocol/settings.ts';
@@ -81,15 +81,15 @@ function untilMs(context: PagingContext, wait: keyof Waits, atMs: number): numbe
   return Math.max(0, dueMs - atMs);
 }
 
+/** Only a page.raise starts or widens a climb. */
 function raisedBy(event: PagingEvent): Extract<PagingEvent, { type: 'page.raise' }> {
-  if (event.type !== 'page.raise') throw new Error(`only a page.raise can start or widen a climb, not ${event.type}`);
+  assertEvent(event, 'page.raise');
   return event;
 }
 
-/** Minutes from the start of a climb until the person after this one is called; after the third it starts again. */
-function beforeNext({ level, clinical }: PagingContext, from: Place): number {
-  const { secondMinutes, thirdMinutes } = waitsOf(level, clinical);
-  return from === 0 ? secondMinutes : from === 1 ? thirdMinutes : 0;
+/** When a climb that goes on from this place now would have begun. From the second on, no wait counts from there any more. */
+function asIfBegunAtMs({ level, clinical }: PagingContext, from: Place, atMs: number): number {
+  return from === 0 ? atMs - waitsOf(level, clinical).secondMinutes * minuteMs : atMs;
 }
 
 const withReason = (reasons: readonly PageReason[], reason: PageReason) => [...new Set([...reasons, reason])];
@@ -142,38 +142,49 @@ export const kit = setup({
     countRound: assign(({ context }) => ({ rounds: context.rounds + 1 })),
     /** Whoever passes it on has had her turn: the climb goes on as if her wait were over. */
     passOn: assign(({ context, event }) => {
-      if (event.type !== 'pass') throw new Error(`only a pass passes a page on, not ${event.type}`);
-      return { beganAtMs: event.at - beforeNext(context, event.from) * minuteMs, rounds: 0, takenBy: null };
+      assertEvent(event, 'pass');
+      return { beganAtMs: asIfBegunAtMs(context, event.from, event.at), rounds: 0, takenBy: null };
     }),
     /** The taker lets it lie: the climb goes on from her place as if her wait were over. */
     goOn: assign(({ context, event }) => ({
-      beganAtMs: event.at - beforeNext(context, context.place) * minuteMs,
+      beganAtMs: asIfBegunAtMs(context, context.place, event.at),
       reasons: withReason(context.reasons, 'untouched'),
       rounds: 0,
       takenBy: null,
     })),
-    noteTaker: assign(({ context, event }, { nurse }: { readonly nurse: string }) => ({
-      takenBy: nurse,
-      place: event.type === 'take' ? (event.from ?? context.place) : context.place,
-    })),
+    noteTaker: assign(({ context, event }) => {
+      assertEvent(event, 'take');
+      return { takenBy: event.nurse, place: event.from ?? context.place };
+    }),
     forget: assign(nothingRaised),
   },
   guards: {
-    isHigher: ({ context, event }) => event.type === 'page.raise' && isHigher(event.level, context.level),
+    isHigher: ({ context, event }) => isHigher(raisedBy(event).level, context.level),
     /** A danger sign in a climb that is at its level already: it may wait for nobody's turn. */
-    isFurtherDangerSign: ({ context, event }) =>
-      event.type === 'page.raise' && event.reason === 'danger-sign' && !isHigher(event.level, context.level),
+    isFurtherDangerSign: ({ context, event }) => {
+      const { reason, level } = raisedBy(event);
+      return reason === 'danger-sign' && !isHigher(level, context.level);
+    },
     /** No graver than what she took it for. */
-    isTakersOwn: ({ context, event }) =>
-      event.type === 'page.raise' && event.byTaker === true && !isHigher(event.level, context.level),
-    passedFrom: ({ event }, params: { readonly place: Place }) => event.type === 'pass' && event.from === params.place,
-    /** The climb has not gone on from whoever passes it. */
-    standsThere: ({ context, event }) => event.type === 'pass' && event.from === context.place,
+    isTakersOwn: ({ context, event }) => {
+      const { byTaker, level } = raisedBy(event);
+      return byTaker === true && !isHigher(level, context.level);
+    },
+    passedFrom: ({ event }, params: { readonly place: Place }) => {
+      assertEvent(event, 'pass');
+      return event.from === params.place;
+    },
     wasRoutine: ({ context }) => context.level === 'routine',
     standsAt: ({ context }, params: { readonly place: Place }) => context.place === params.place,
-    waitsForNurse: ({ event }) => event.type === 'case.stands' && event.waitsForNurse,
-    touched: ({ event }) => event.type === 'case.stands' && event.touched,
-    isRoutine: ({ event }) => event.type === 'page.raise' && event.level === 'routine',
+    waitsForNurse: ({ event }) => {
+      assertEvent(event, 'case.stands');
+      return event.waitsForNurse;
+    },
+    touched: ({ event }) => {
+      assertEvent(event, 'case.stands');
+      return event.touched;
+    },
+    isRoutine: ({ event }) => raisedBy(event).level === 'routine',
   },
   delays: {
     untilRepeat: ({ context, event }) => untilMs(context, 'repeatMinutes', event.at),
@@ -221,7 +232,10 @@ export const tellBegan = {
 /** The family hears that she gave the case on. */
 export const tellPassed = {
   type: 'passed' as const,
-  params: ({ event }: { readonly event: PagingEvent }) => ({ nurse: event.type === 'pass' ? event.nurse : '' }),
+  params: ({ event }: { readonly event: PagingEvent }) => {
+    assertEvent(event, 'pass');
+    return { nurse: event.nurse };
+  },
 };
 
 /** The one who has it hears what came up. */
@@ -257,12 +271,10 @@ export const callHolder = {
 /** She was rung by the family's own call: it counts as a page to her, and nothing more has to reach her. */
 export const noteRung = {
   type: 'callNurse' as const,
-  params: ({ context: { level, reasons, place }, event }: Now & { readonly event: PagingEvent }): CallParams => ({
-    place: event.type === 'rung' ? event.place : place,
-    level,
-    reasons,
-    by: [],
-  }),
+  params: ({ context: { level, reasons }, event }: Now & { readonly event: PagingEvent }): CallParams => {
+    assertEvent(event, 'rung');
+    return { place: event.place, level, reasons, by: [] };
+  },
 };
 
 /** Calls everybody on call again. */

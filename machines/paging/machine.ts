@@ -23,8 +23,9 @@ const passing = [
   { from: 1, target: '#paging.climbing.third' },
   { from: 2, target: '#paging.climbing.first' },
 ] as const;
+const standsAt = (place: Place) => ({ type: 'standsAt' as const, params: { place } });
 const nextFrom = passing.map(({ from, target }) => ({
-  guard: { type: 'standsAt' as const, params: { place: from } },
+  guard: standsAt(from),
   target,
   actions: ['goOn' as const, tellBegan],
 }));
@@ -81,17 +82,13 @@ const climbing = kit.createStateConfig({
     rung: { actions: noteRung },
     // She was called and cannot take it: the next person is called at once.
     pass: passing.map(({ from, target }) => ({
-      guard: and([passedFrom(from), 'standsThere']),
+      guard: and([passedFrom(from), standsAt(from)]),
       target,
       actions: 'passOn' as const,
     })),
     take: {
       target: 'taken',
-      actions: [
-        { type: 'noteTaker', params: ({ event }) => ({ nurse: event.nurse }) },
-        { type: 'taken', params: ({ event }) => ({ nurse: event.nurse }) },
-        'tellUnheard',
-      ],
+      actions: ['noteTaker', { type: 'taken', params: ({ event }) => ({ nurse: event.nurse }) }, 'tellUnheard'],
     },
   },
 });
