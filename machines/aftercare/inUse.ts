@@ -1,7 +1,7 @@
 /** A tube in use: how the first feed went, how the child is later, whether the clinic knows, and the stay limit. */
 import { and } from 'xstate';
 import { type AftercareContext, type AftercareEvent, kit, type Question } from './kit.ts';
-import { askAgain, giveUpInUse, say, tubeInUse, waiting } from './question.ts';
+import { askAgain, giveUpInUse, say, takesBack, tubeInUse, waiting } from './question.ts';
 import { daysLeft } from './stayLimit.ts';
 
 /** A child who is not well ends everything that was to follow: the conversation takes over. */
@@ -19,7 +19,7 @@ const asks = (key: Question) => ({
 /** On to the next question when it comes, whether or not the open one was answered; after the last one nothing is left. */
 const onward = {
   untilNextQuestion: [
-    { ...asks('first-feed'), target: '#aftercare.inUse.questions.firstFeed', reenter: true },
+    { ...asks('first-feed'), target: '#aftercare.inUse.questions.firstFeed' },
     { ...asks('next-day'), target: '#aftercare.inUse.questions.nextDay', reenter: true },
     { ...asks('clinic'), target: '#aftercare.inUse.questions.clinic', reenter: true },
     { guard: 'isOwn' as const, target: '#aftercare.closed' },
@@ -126,8 +126,8 @@ const stay = kit.createStateConfig({
   },
 });
 
-const takesBack = (key: Question, target: string) => ({
-  guard: { type: 'takesBack' as const, params: { key } },
+const askedBefore = (key: Question, target: string) => ({
+  guard: and([takesBack(key), { type: 'wasAsked' as const, params: { key } }]),
   target,
   actions: 'askTakenBack' as const,
 });
@@ -147,9 +147,9 @@ export const inUse = kit.createStateConfig({
       },
       on: {
         correct: [
-          takesBack('first-feed', '.firstFeed'),
-          takesBack('next-day', '.nextDay'),
-          takesBack('clinic', '.clinic'),
+          askedBefore('first-feed', '.firstFeed'),
+          askedBefore('next-day', '.nextDay'),
+          askedBefore('clinic', '.clinic'),
         ],
       },
     },

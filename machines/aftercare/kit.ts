@@ -1,5 +1,5 @@
 /** What aftercare is made of: its events, its facts, its effects, and when it comes back. */
-import { assign, setup } from 'xstate';
+import { assertEvent, assign, setup } from 'xstate';
 import type { DelayedEvent, Stamp, TextEvent } from '#machines/events.ts';
 import type { PageReason, QuestionKey } from '#machines/facts.ts';
 import type { Clinical } from '#machines/protocol/settings.ts';
@@ -67,6 +67,9 @@ function askedLast(context: AftercareContext, key: QuestionKey | null): FollowUp
 
 const including = (settled: readonly FollowUp[], more: readonly FollowUp[]) => [...new Set([...settled, ...more])];
 
+/** What is settled once the open question is, too. */
+const settledWithOpen = ({ settled, open }: AftercareContext) => including(settled, open === null ? [] : [open]);
+
 export const kit = setup({
   types: {
     context: {} as AftercareContext,
@@ -83,26 +86,23 @@ export const kit = setup({
     closeCase: (_, _params: Record<never, never>) => {},
     // Facts
     /** A permission that stands again, since the same time, does not ask again what was answered. */
-    begin: assign(({ context }, params: { readonly tube: AftercareContext['tube']; readonly atMs: number }) => {
-      const again = params.tube !== null && params.tube === context.tube && params.atMs === context.beganAtMs;
-      return again ? { open: null, unclear: 0 } : { ...nothingBegun, tube: params.tube, beganAtMs: params.atMs };
+    begin: assign(({ context }, { tube, atMs }: { readonly tube: AftercareContext['tube']; readonly atMs: number }) => {
+      const { askedAtMs, settled } = atMs === context.beganAtMs ? context : nothingBegun;
+      return { ...nothingBegun, tube, beganAtMs: atMs, askedAtMs, settled };
     }),
     /** The question that has come: it takes the place of the open one, and of those it overtakes. */
     askNext: assign(({ context, event }) => {
       const next = nextFollowUp(context, event.at);
       if (next === null) return {};
-      const overtaken = [...overtakenBy(next.followUp), ...(context.open === null ? [] : [context.open])];
-      return { open: next.followUp, askedAtMs: event.at, settled: including(context.settled, overtaken) };
+      const settled = including(settledWithOpen(context), overtakenBy(next.followUp));
+      return { open: next.followUp, askedAtMs: event.at, settled };
     }),
     /** Asked again although it was answered. */
-    askTakenBack: assign(({ context, event }) => ({
-      open: event.type === 'correct' ? askedLast(context, event.key) : context.open,
-      askedAtMs: event.at,
-    })),
-    settle: assign(({ context }) => ({
-      open: null,
-      settled: context.open === null ? context.settled : including(context.settled, [context.open]),
-    })),
+    askTakenBack: assign(({ context, event }) => {
+      assertEvent(event, 'correct');
+      return { open: askedLast(context, event.key), askedAtMs: event.at };
+    }),
+    settle: assign(({ context }) => ({ open: null, settled: settledWithOpen(context) })),
     /** A clinic that knows is not asked about again. */
     settleClinic: assign(({ context }) => ({
       open: null,
@@ -113,7 +113,10 @@ export const kit = setup({
   },
   guards: {
     saysNo: ({ event }) => 'value' in event && event.value === 'no',
-    beginsOwn: ({ event }) => event.type === 'begin.use' && event.tube === 'own',
+    beginsOwn: ({ event }) => {
+      assertEvent(event, 'begin.use');
+      return event.tube === 'own';
+    },
     isOwn: ({ context }) => context.tube === 'own',
     isUnclearAgain: ({ context }) => context.unclear > 0,
     isBeforeLimit: ({ context, event }) => event.at < limitAtMs(context.beganAtMs, context.clinical),
@@ -124,10 +127,11 @@ export const kit = setup({
     /** The clinic is asked about for the second and last time. */
     isLastClinic: ({ context }) => context.open === 'clinic-again',
     /** An answer given before is taken back without a new one. */
-    takesBack: ({ context, event }, params: { readonly key: Question }) =>
-      event.type === 'correct' && event.key === params.key && askedLast(context, params.key) !== null,
-    takesBackArrival: ({ event }) => event.type === 'correct' && event.key === 'arrived',
-    takesBackOutcome: ({ event }) => event.type === 'correct' && event.key === 'next-day',
+    takesBack: ({ event }, params: { readonly key: QuestionKey }) => {
+      assertEvent(event, 'correct');
+      return event.key === params.key;
+    },
+    wasAsked: ({ context }, params: { readonly key: Question }) => askedLast(context, params.key) !== null,
   },
   delays: {
     /** To the next question; where none is left, to the end of listening. */

@@ -1,6 +1,6 @@
 /** Sent to the emergency department: did they arrive, and the next day, what came of it? */
 import { kit } from './kit.ts';
-import { askAgain, giveUpOnTheWay, say, waiting } from './question.ts';
+import { askAgain, giveUpOnTheWay, say, takesBack, waiting } from './question.ts';
 
 const notArrived = { type: 'page' as const, params: { reason: 'not-arrived' as const } };
 
@@ -50,13 +50,13 @@ export const onTheWay = kit.createStateConfig({
     arrived,
     beforeOutcome: {
       after: { untilOutcome: 'outcome' },
-      on: { correct: { guard: 'takesBackArrival', target: 'arrived' } },
+      on: { correct: { guard: takesBack('arrived'), target: 'arrived' } },
     },
     outcome,
     /** Nothing more is asked. */
     over: {
       after: { untilClosing: '#aftercare.closed' },
-      on: { correct: { guard: 'takesBackOutcome', target: 'outcome' } },
+      on: { correct: { guard: takesBack('next-day'), target: 'outcome' } },
     },
   },
 });

@@ -1,4 +1,5 @@
 /** A question asked later: one nudge after an hour, an unreadable answer asked once more, then a nurse. */
+import { assertEvent } from 'xstate';
 import type { QuestionKey } from '#machines/facts.ts';
 import type { Preface, Say } from '#machines/says.ts';
 import { type AftercareContext, type AftercareEvent, kit } from './kit.ts';
@@ -39,11 +40,14 @@ export function waiting(asking: QuestionKey) {
 /** The same question once more, saying that the answer was not understood. */
 export function askAgain(key: Asks) {
   const params = ({ event }: Step): Say => {
-    if (event.type !== 'unclear') throw new Error(`only an unclear answer is asked again, not ${event.type}`);
+    assertEvent(event, 'unclear');
     return { key, params: {}, preface: [{ key: 'notUnderstood', why: event.why }] };
   };
   return { target: '.asked', actions: ['countUnclear' as const, { type: 'say' as const, params }] };
 }
+
+/** The answer to this question is taken back without a new one. */
+export const takesBack = (key: QuestionKey) => ({ type: 'takesBack' as const, params: { key } });
 
 const goesToNurse: readonly Preface[] = [{ key: 'goesToNurse' }];
 

@@ -17,7 +17,7 @@ export interface Asked {
   readonly beganAtMs: number;
   /** The question that is open, asked at `askedAtMs`. */
   readonly open: FollowUp | null;
-  /** Epoch ms of the last question; 0 before the first. */
+  /** Epoch ms of the last question; 0, long past, before the first. */
   readonly askedAtMs: number;
   /** Answered, given up on, or overtaken by a later one. */
   readonly settled: readonly FollowUp[];
@@ -77,6 +77,6 @@ export function nextFollowUp(
 
 /** Never on top of the question before it; what that pushes into the quiet hours is held until they end. */
 function comesAtMs(followUp: FollowUp, asked: Asked): number {
-  const atMs = Math.max(dueAtMs(followUp, asked), asked.askedAtMs === 0 ? 0 : asked.askedAtMs + betweenQuestionsMs);
+  const atMs = Math.max(dueAtMs(followUp, asked), asked.askedAtMs + betweenQuestionsMs);
   return followUp === 'first-feed' ? atMs : afterQuietHoursMs(atMs, asked.site);
 }

@@ -61,6 +61,7 @@ describe('on the way', () => {
     const line = asked();
     expect(line.send(takeBack('arrived'))).toEqual([]);
     line.send(answer('arrived', 'yes'));
+    expect(line.send(takeBack('next-day'))).toEqual([]);
     expect(lines(line.send(takeBack('arrived')))).toEqual(['1h askArrived']);
     expect(lines(line.send(answer('arrived', 'no')))).toEqual(['1h arrivedNo', '1h page not-arrived']);
   });
@@ -113,6 +114,7 @@ describe('what came of it', () => {
     const line = askedNextDay();
     expect(line.send(takeBack('next-day'))).toEqual([]);
     line.send(answer('next-day', 'yes'));
+    expect(line.send(takeBack('arrived'))).toEqual([]);
     expect(lines(line.send(takeBack('next-day')))).toEqual(['24h askOutcome']);
   });
 });

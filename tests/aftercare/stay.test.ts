@@ -3,6 +3,7 @@ import '#tests/seed.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { clinicalSettings } from '#machines/protocol/settings.ts';
+import { site } from '#tests/dislodgement/night.ts';
 import { clinicalWith } from '#tests/machines/simulated.ts';
 import { beginOwn, beginTemporary, day, later, lines } from './later.ts';
 
@@ -38,6 +39,12 @@ describe('the stay', () => {
       'stayOver',
       'closeCase',
     ]);
+  });
+
+  it('of 7 days, permitted at night: no warning either once the quiet hours end', () => {
+    const line = later(clinicalWith({ stayDays: 7 }), site);
+    line.send(beginTemporary);
+    expect(settled(lines(line.advance(day)))).toEqual([]);
   });
 
   it('gives both warnings in time whichever of the two is the earlier, and one where they are the same', () => {
