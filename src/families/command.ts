@@ -6,8 +6,10 @@ import { protocolFile } from '#src/config.ts';
 import { type Enrolled, enrolledFamilies } from '#src/line/families.ts';
 import type { Log } from '#src/log.ts';
 import { loadProtocol } from '#src/seeds.ts';
+import type { Database } from '#src/store/database.ts';
 import { nowOf, withExisting } from '#src/store/existing.ts';
-import { migrate } from '#src/store/migrate.ts';
+import { type LineKind, migrate } from '#src/store/migrate.ts';
+import type { Seal } from '#src/store/seal.ts';
 import { childrenOf } from './children.ts';
 import { cellsOf, columns } from './columns.ts';
 import { addChild, changeChild, type Desk, enrolledBy, importFile, takeOff } from './desk.ts';
@@ -42,16 +44,25 @@ export async function familiesCommand(
   log: Log,
   print: Print,
 ): Promise<void> {
+  await withExisting({ environment, folder: undefined, log }, familiesCall(words, environment, print));
+}
+
+/** One call on an open database; that it is complete and known is seen before any is opened. Throws as `familiesCommand` does. */
+export function familiesCall(
+  words: readonly string[],
+  environment: Environment,
+  print: Print,
+): (database: Database, seal: Seal, kind: LineKind) => Promise<void> {
   const call = parsed(words);
   const act = actOf(call, print);
   const { site } = loadProtocol(readFileSync(protocolFile(environment), 'utf8'));
-  await withExisting({ environment, folder: undefined, log }, async (database, seal, kind) => {
+  return async (database, seal, kind) => {
     await migrate(database, kind);
     const nowMs = await nowOf(database);
     await database.transaction((client) =>
       act({ client, seal, nowMs, today: today(nowMs, site.timeZone), by: call.by ?? '' }),
     );
-  });
+  };
 }
 
 /** What the call does, known to be complete before any database is opened. */

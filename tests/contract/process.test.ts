@@ -15,11 +15,11 @@ const stateShape = z.object({
   protocol: z.literal('unsigned'),
 });
 
-describe.each(backends())('on the $name database', ({ home: newHome }) => {
+describe.each(backends())('on the $name database', ({ bareHome }) => {
   let home: Home;
 
   beforeAll(async () => {
-    home = await newHome();
+    home = await bareHome();
   });
 
   afterAll(() => home.remove());

@@ -8,6 +8,7 @@ import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { fileURLToPath } from 'node:url';
 import pg from 'pg';
+import { copyEmpty } from '#tests/store/empty.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
 const node = join(root, 'node_modules/.bin/node');
@@ -20,18 +21,29 @@ export interface Home {
 
 export interface Backend {
   readonly name: string;
+  /** With an empty database in it. */
   home(): Promise<Home>;
+  /** With nothing in it that a line would not make itself. */
+  bareHome(): Promise<Home>;
 }
 
 /** The embedded database always; a server too where `TEST_DATABASE_URL` names one that may make databases. */
 export function backends(): readonly Backend[] {
   const server = process.env.TEST_DATABASE_URL;
-  const embedded = { name: 'embedded', home: embeddedHome };
-  return server ? [embedded, { name: 'server', home: () => serverHome(server) }] : [embedded];
+  const embedded = { name: 'embedded', home: embeddedHome, bareHome: bareFolder };
+  if (!server) return [embedded];
+  const home = () => serverHome(server);
+  return [embedded, { name: 'server', home, bareHome: home }];
 }
 
-/** A folder of its own for an embedded database. */
+/** A folder of its own for an embedded database, which is there and empty. */
 export async function embeddedHome(): Promise<Home> {
+  const home = await bareFolder();
+  await copyEmpty(home.environment.NIGHTJAR_DATA);
+  return home;
+}
+
+async function bareFolder() {
   const folder = await mkdtemp(join(tmpdir(), 'nightjar-contract-'));
   return {
     environment: { NIGHTJAR_DATA: join(folder, 'data') },

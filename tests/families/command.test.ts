@@ -1,5 +1,14 @@
 /** The families command: a file is taken whole or not at all, every refusal names line, column and rule, every change is in the audit. */
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { FolderInUse, NoLineDatabase } from '#src/errors.ts';
+import { familiesCommand } from '#src/families/command.ts';
+import { createLog } from '#src/log.ts';
+import { openEmbedded } from '#src/store/embedded.ts';
+import { migrate } from '#src/store/migrate.ts';
+import { copyEmpty } from '#tests/store/empty.ts';
 import { head, ilan, ode, type Standing, stand, wren } from './standing.ts';
 
 let site: Standing;
@@ -129,4 +138,23 @@ describe('review', () => {
       '+12125550180  Pia: weight under 3 kg, older than a week; consent not on file; facts not reviewed for 365 days',
     ]);
   });
+});
+
+it('is run on the folder of a line that was stopped, and on no other', async () => {
+  const top = mkdtempSync(join(tmpdir(), 'families-'));
+  const data = join(top, 'line');
+  const log = createLog({ write: () => {} });
+  const printed: string[] = [];
+  const run = (...words: string[]) =>
+    familiesCommand(words, { NIGHTJAR_DATA: data, NIGHTJAR_SEEDS: 'seeds' }, log, (text) => printed.push(text));
+  await expect(run('show')).rejects.toThrow(NoLineDatabase);
+  await copyEmpty(data);
+  const database = await openEmbedded(data);
+  await migrate(database, 'practice');
+  await expect(run('show')).rejects.toThrow(FolderInUse);
+  await database.close();
+  await run('add', 'phone=+12125550170', 'child=Bo', 'born=2026-06-01', 'tubeKind=g', 'language=fr', '--by', 'Bea');
+  await run('show');
+  expect(printed).toEqual(['enrolled', '+12125550170  Bo']);
+  rmSync(top, { recursive: true });
 });

@@ -7,6 +7,7 @@ import { type App, openPractice } from '#src/app.ts';
 import { handoverCommand } from '#src/handover/command.ts';
 import { createLog } from '#src/log.ts';
 import { loadSeeds } from '#src/seeds.ts';
+import { copyEmpty } from '#tests/store/empty.ts';
 
 const seeds = loadSeeds('seeds');
 const { families } = seeds;
@@ -23,6 +24,7 @@ let count = 0;
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'nightjar-morning-'));
   const log = createLog({ write: () => {} });
+  await copyEmpty(join(folder, 'data'));
   app = await openPractice({ port: 0, dataFolder: join(folder, 'data'), databaseUrl: null, seedsFolder: 'seeds' }, log);
   running.add(app);
 });

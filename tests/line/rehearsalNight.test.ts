@@ -6,6 +6,7 @@ import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { type App, openPractice } from '#src/app.ts';
 import { createLog } from '#src/log.ts';
 import { loadSeeds } from '#src/seeds.ts';
+import { copyEmpty } from '#tests/store/empty.ts';
 
 const seeds = loadSeeds('seeds');
 const [first] = seeds.families;
@@ -22,6 +23,7 @@ let count = 0;
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'nightjar-rehearsal-'));
   const log = createLog({ write: () => {} });
+  await copyEmpty(join(folder, 'data'));
   app = await openPractice({ port: 0, dataFolder: join(folder, 'data'), databaseUrl: null, seedsFolder: 'seeds' }, log);
 });
 afterAll(async () => {

@@ -13,6 +13,7 @@ import { compareReport } from '#src/protocol/compareReport.ts';
 import { sampled, sampleSize } from '#src/protocol/review.ts';
 import { protocolWith, startMs } from '#tests/dislodgement/night.ts';
 import { type Move, places, signalOf } from '#tests/golden/places.ts';
+import { copyEmpty } from '#tests/store/empty.ts';
 
 const minuteMs = 60_000;
 
@@ -124,6 +125,7 @@ describe('past cases of the practice line’s database', () => {
     folder = await mkdtemp(join(tmpdir(), 'nightjar-compare-'));
     await cp('seeds', join(folder, 'seeds'), { recursive: true });
     const dataFolder = join(folder, 'data');
+    await copyEmpty(dataFolder);
     const app = await openPractice(
       { port: 0, databaseUrl: null, dataFolder, seedsFolder: join(folder, 'seeds') },
       silent,

@@ -17,6 +17,7 @@ import { languagesOf, standingOf } from '#src/protocol/signature.ts';
 import { loadProtocol } from '#src/seeds.ts';
 import { SeedsRefused } from '#src/seedsErrors.ts';
 import { listen } from '#src/web/socket.ts';
+import { copyEmpty } from '#tests/store/empty.ts';
 
 const silent = pino({ enabled: false });
 const signer = ['--by', 'Ada Larkfield', '--role', 'Nurse practitioner'];
@@ -203,6 +204,7 @@ describe('a practice line', () => {
   }
 
   it('says whether its protocol is signed, and lets a case keep the one it began with', async () => {
+    await copyEmpty(join(folder, 'data'));
     await protocol('sign', ...signer);
     const before = await open();
     expect(await standing(before)).toBe('signed');

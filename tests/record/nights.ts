@@ -6,6 +6,7 @@ import { pino } from 'pino';
 import { type App, openPractice } from '#src/app.ts';
 import { dataAddress } from '#src/carrier/practice.ts';
 import { recordCommand } from '#src/record/command.ts';
+import { copyEmpty } from '#tests/store/empty.ts';
 
 const silent = pino({ enabled: false });
 
@@ -108,6 +109,7 @@ export async function keepNights(): Promise<Kept> {
   const root = await mkdtemp(join(tmpdir(), 'nightjar-record-'));
   await cp('seeds', join(root, 'seeds'), { recursive: true });
   const folder = join(root, 'data');
+  await copyEmpty(folder);
   const app = await openPractice(
     { port: 0, databaseUrl: null, dataFolder: folder, seedsFolder: join(root, 'seeds') },
     silent,

@@ -6,6 +6,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import { openPractice } from '#src/app.ts';
 import { createLog } from '#src/log.ts';
 import { recordCommand } from '#src/record/command.ts';
+import { copyEmpty } from '#tests/store/empty.ts';
 
 const log = createLog({ write: () => {} });
 const family = '+12125550101';
@@ -13,6 +14,7 @@ let folder: string;
 
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'nightjar-practised-'));
+  await copyEmpty(folder);
   const app = await openPractice({ port: 0, databaseUrl: null, dataFolder: folder, seedsFolder: 'seeds' }, log);
   for (const body of ['can we practice', 'the g tube is out', 'no', 'yes', 'practice over']) {
     await app.line.hear({ from: family, body, id: body, cause: body });

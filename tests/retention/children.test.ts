@@ -11,6 +11,7 @@ import { createLog } from '#src/log.ts';
 import { recordCommand } from '#src/record/command.ts';
 import { retentionCommand } from '#src/retention/command.ts';
 import { withExisting } from '#src/store/existing.ts';
+import { copyEmpty } from '#tests/store/empty.ts';
 
 const log = createLog({ write: () => {} });
 const [parent, grandmother, other, imke] = ['+12125550171', '+12125550172', '+12125550101', '+12125550151'];
@@ -50,6 +51,7 @@ let folder: string;
 
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'nightjar-siblings-'));
+  await copyEmpty(folder);
   const app = await openPractice({ port: 0, databaseUrl: null, dataFolder: folder, seedsFolder: 'seeds' }, log);
   const { line } = app;
   const say = async (from: string, body: string) => {

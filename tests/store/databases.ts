@@ -1,15 +1,10 @@
 /** The databases every test of the store and the line runs on: the embedded one always, a server where one is given. */
 import { randomUUID } from 'node:crypto';
-import { readFileSync } from 'node:fs';
-import { readFile, rename, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { PGlite } from '@electric-sql/pglite';
 import pg from 'pg';
-import { z } from 'zod';
 import type { Database } from '#src/store/database.ts';
 import { openInMemory } from '#src/store/embedded.ts';
 import { openServer } from '#src/store/server.ts';
+import { emptyDump } from './empty.ts';
 
 export interface TestDatabase {
   readonly name: 'embedded' | 'server';
@@ -20,30 +15,43 @@ export interface TestDatabase {
 /** `TEST_DATABASE_URL` names a server on which the tests may make databases. */
 export function databases(): readonly TestDatabase[] {
   const url = process.env.TEST_DATABASE_URL;
-  const embedded: TestDatabase = { name: 'embedded', open: openFromDump };
+  const embedded: TestDatabase = { name: 'embedded', open: openEmptied };
   return url === undefined ? [embedded] : [embedded, { name: 'server', open: () => openFresh(url) }];
 }
 
-/** The embedded library's own version, so that an upgrade makes its own dump. */
-const packageFile = new URL('../package.json', import.meta.resolve('@electric-sql/pglite'));
-const { version } = z.object({ version: z.string() }).parse(JSON.parse(readFileSync(packageFile, 'utf8')));
+/** Embedded databases of this worker that nobody uses. */
+const spare: Database[] = [];
 
-/** Making an empty database takes seconds, loading one a fraction: the first test that runs keeps a dump for all others. */
-async function openFromDump(): Promise<Database> {
-  const path = join(tmpdir(), `nightjar-empty-database-${version}.tar`);
-  const kept = await readFile(path).catch(() => null);
-  return openInMemory(new Blob([kept ?? (await makeDump(path))]));
+/** Opening one takes half a second, emptying one a twentieth: what a test is done with, the next one gets, emptied. */
+export async function openEmptied(): Promise<Database> {
+  const lite = spare.pop() ?? (await openInMemory(await emptyDump()));
+  let closed = false;
+  const unlessClosed = () => {
+    if (closed) throw new Error('this database is closed; another test may have it');
+    return lite;
+  };
+  return {
+    where: lite.where,
+    query: async (text, values) => unlessClosed().query(text, values),
+    transaction: async (work) => unlessClosed().transaction(work),
+    close: async () => {
+      unlessClosed();
+      closed = true;
+      await lite.query(emptying);
+      spare.push(lite);
+    },
+  };
 }
 
-async function makeDump(path: string): Promise<Uint8Array<ArrayBuffer>> {
-  const lite = await PGlite.create('memory://');
-  const dump = new Uint8Array(await (await lite.dumpDataDir('none')).arrayBuffer());
-  await lite.close();
-  const unfinished = `${path}.${randomUUID()}`;
-  await writeFile(unfinished, dump);
-  await rename(unfinished, path); // whole or not there: another worker may be reading
-  return dump;
-}
+/** Of everything a test may have made in a database. */
+const emptying = `DO $$
+DECLARE made record;
+BEGIN
+  FOR made IN SELECT nspname FROM pg_namespace WHERE nspname !~ '^(pg_|information_schema$)' LOOP
+    EXECUTE format('DROP SCHEMA %I CASCADE', made.nspname);
+  END LOOP;
+END $$;
+CREATE SCHEMA public`;
 
 async function openFresh(url: string): Promise<Database> {
   const name = `test_${randomUUID().replaceAll('-', '')}`;
