@@ -10,9 +10,12 @@ export type Place = 0 | 1 | 2;
 
 /** A nurse's word about a page: she has it, or, from her place, it is for the next person. */
 export type PageWord = Stamp &
-  /** `from` is her place where the rota has one for her; else she stands in for whoever was called last. */
+  /**
+   * `from` is her place where the rota has one for her; else she stands in for whoever was called last. `over`: she takes it from
+   * whoever has it, which no text does unasked.
+   */
   (
-    | { readonly type: 'take'; readonly nurse: string; readonly from?: Place }
+    | { readonly type: 'take'; readonly nurse: string; readonly from?: Place; readonly over?: true }
     | { readonly type: 'pass'; readonly nurse: string; readonly from: Place }
   );
 
@@ -35,6 +38,8 @@ export type PagingEvent =
         | { readonly type: 'touch' }
         /** The family's own call rang the person at this place, and she takes it. */
         | { readonly type: 'rung'; readonly place: Place }
+        /** The person at this place takes the case over from whoever has it. */
+        | { readonly type: 'stepsIn'; readonly place: Place }
       ));
 
 export interface PagingContext {
@@ -170,6 +175,10 @@ export const kit = setup({
       const { byTaker, level } = raisedBy(event);
       return byTaker === true && !isHigher(level, context.level);
     },
+    takesOver: ({ event }) => {
+      assertEvent(event, 'take');
+      return event.over === true;
+    },
     passedFrom: ({ event }, params: { readonly place: Place }) => {
       assertEvent(event, 'pass');
       return event.from === params.place;
@@ -229,6 +238,15 @@ export const tellBegan = {
   },
 };
 
+/** The family hears who has it. */
+export const tellTaken = {
+  type: 'taken' as const,
+  params: ({ event }: { readonly event: PagingEvent }) => {
+    assertEvent(event, 'take');
+    return { nurse: event.nurse };
+  },
+};
+
 /** The family hears that she gave the case on. */
 export const tellPassed = {
   type: 'passed' as const,
@@ -268,11 +286,11 @@ export const callHolder = {
   },
 };
 
-/** She was rung by the family's own call: it counts as a page to her, and nothing more has to reach her. */
-export const noteRung = {
+/** She was rung by the family's own call, or takes the case over: it counts as a page to her, and nothing more has to reach her. */
+export const noteCalled = {
   type: 'callNurse' as const,
   params: ({ context: { level, reasons }, event }: Now & { readonly event: PagingEvent }): CallParams => {
-    assertEvent(event, 'rung');
+    assertEvent(event, ['rung', 'stepsIn']);
     return { place: event.place, level, reasons, by: [] };
   },
 };

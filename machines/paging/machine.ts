@@ -8,13 +8,14 @@ import {
   callAll,
   callHolder,
   kit,
-  noteRung,
+  noteCalled,
   nothingRaised,
   type Place,
   remind,
   tellBegan,
   tellNews,
   tellPassed,
+  tellTaken,
 } from './kit.ts';
 
 /** Where it goes on from whoever passed it: to the next person; after the third it begins again with the first. */
@@ -79,17 +80,14 @@ const climbing = kit.createStateConfig({
       { guard: 'isFurtherDangerSign', actions: ['addReason', callAgain] },
       { actions: 'addReason' },
     ],
-    rung: { actions: noteRung },
+    rung: { actions: noteCalled },
     // She was called and cannot take it: the next person is called at once.
     pass: passing.map(({ from, target }) => ({
       guard: and([passedFrom(from), standsAt(from)]),
       target,
       actions: 'passOn' as const,
     })),
-    take: {
-      target: 'taken',
-      actions: ['noteTaker', { type: 'taken', params: ({ event }) => ({ nurse: event.nurse }) }, 'tellUnheard'],
-    },
+    take: { target: 'taken', actions: ['noteTaker', tellTaken, 'tellUnheard'] },
   },
 });
 
@@ -117,6 +115,9 @@ const taken = kit.createStateConfig({
       { guard: { type: 'standsAt', params: { place: 0 } }, target: 'climbing', actions: ['beginClimb', tellBegan] },
       { target: 'climbing', actions: [callHolder, 'beginClimb', tellBegan] },
     ],
+    // Another takes it over.
+    stepsIn: { actions: noteCalled },
+    take: { guard: 'takesOver', target: '.quiet', actions: ['noteTaker', tellTaken] },
     // She had it and gives it on: the family hears so.
     pass: passing.map(({ from, target }) => ({
       guard: passedFrom(from),

@@ -7,7 +7,7 @@ import { knownFinder } from '#src/store/knownFinder.ts';
 import type { Parts } from './parts.ts';
 
 export const pendingShape = z.object({
-  word: z.enum(['clear', 'close', 'send-in', 'fact', 'tell', 'pause', 'resume']),
+  word: z.enum(['clear', 'close', 'send-in', 'take-over', 'fact', 'tell', 'pause', 'resume']),
   /** Null for a word about the line itself. */
   caseId: z.number().nullable(),
   untilMs: z.number(),

@@ -40,7 +40,7 @@ const makePhones = statement(
 );
 const findTaker = statement(
   'reach.taker',
-  `SELECT p.id, p.number FROM page g JOIN phone p ON p.id = g.phone_id
+  `SELECT p.id, p.number, g.taken_ms FROM page g JOIN phone p ON p.id = g.phone_id
    WHERE g.case_id = $1 AND g.taken_ms IS NOT NULL ORDER BY g.taken_ms DESC, g.id DESC LIMIT 1`,
 );
 
@@ -136,9 +136,9 @@ export async function lastTaker(
   client: Queryable,
   seal: Seal,
   caseId: number,
-): Promise<{ readonly phoneId: number; readonly number: string } | null> {
-  const [row] = await client.query<{ id: number; number: Buffer }>(findTaker, [caseId]);
-  return row === undefined ? null : { phoneId: row.id, number: seal.open(row.number) };
+): Promise<{ readonly phoneId: number; readonly number: string; readonly takenMs: number } | null> {
+  const [row] = await client.query<{ id: number; number: Buffer; taken_ms: number }>(findTaker, [caseId]);
+  return row === undefined ? null : { phoneId: row.id, number: seal.open(row.number), takenMs: row.taken_ms };
 }
 
 function present<T>(reached: T | undefined): T {

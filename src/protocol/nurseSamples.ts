@@ -190,6 +190,8 @@ export const nurseParams: { readonly [K in NurseSayKey]: readonly NurseSays[K][]
   which: [{ word: 'CLOSE', cases: [robin, nameless] }],
   noCase: none,
   notYours: [{ ...robin, nurse: 'Bea' }],
+  heldBy: [true, false].map((mayTake) => ({ ...robin, nurse: 'Bea', sinceMs: tonight.fromMs, mayTake })),
+  takenOver: [{ ...robin, nurse: 'Bea' }],
   more: [
     { ...robin, ...details },
     { ...nameless, ...unfiled },

@@ -137,6 +137,10 @@ export interface NurseSays {
   noCase: Record<never, never>;
   /** Somebody else has it. */
   notYours: CaseName & { readonly nurse: string };
+  /** Her TAKE of a case another has; `mayTake` where she is on call and a YES takes it over. */
+  heldBy: CaseName & { readonly nurse: string; readonly sinceMs: number; readonly mayTake: boolean };
+  /** To whoever had it. */
+  takenOver: CaseName & { readonly nurse: string };
   more: CaseName & CaseDetails;
   /** The family's own last words. */
   moreSaid: CaseName & { readonly texts: readonly string[] };

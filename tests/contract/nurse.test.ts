@@ -9,9 +9,10 @@ const to = (sent: Sent, number: string) => sent.filter((one) => one.to === numbe
 describe.each(backends())('on the $name database', (backend) => {
   const { line } = standing(backend);
   let first: string;
+  let second: string;
 
   beforeEach(async () => {
-    [first] = await nursesOf(line);
+    [first, second] = await nursesOf(line);
     await line.text(phone, tubeOut);
   });
 
@@ -57,6 +58,39 @@ describe.each(backends())('on the $name database', (backend) => {
       await line.text(first, 'take');
       await converse(line, phone, { ...goesWell, 'own-tube': ownTube, 'own-tube-in': 'easily' }, [end]);
       expect((await line.thread(first)).at(-1)?.body).toBe(words);
+    });
+  });
+
+  describe('TAKE of a case another nurse has', () => {
+    const heldBySecond = async () => {
+      await held();
+      await line.clock({ advance: 'PT12M' });
+      await line.text(second, 'take');
+      await line.clock({ advance: 'PT3M' });
+    };
+
+    it('says who has it and since when, and changes nothing by itself', async () => {
+      await heldBySecond();
+      const [answer] = to(await line.text(first, 'take'), first);
+      expect(answer).toBe(
+        'Tariq has Tam (A01) since 2:22 am. MORE A01 shows it. Take it over? Tariq and the family are told.\nReply YES or NO.',
+      );
+      expect(await line.text(first, 'no')).toMatchObject([{ to: first }]);
+      expect(to(await line.text(first, 'tell them hi'), first)[0]).toContain('Tariq has Tam (A01) now');
+    });
+
+    it('takes it over by her yes: the family, the other nurse and the record hear who has it', async () => {
+      await heldBySecond();
+      await line.text(first, 'take a01');
+      const sent = await line.text(first, 'yes');
+      expect(to(sent, phone)[0]).toContain('Nurse Imke has your case now');
+      expect(to(sent, second)).toEqual(['Imke has taken Tam (A01) over from you. The family is told.']);
+      expect(to(sent, first)[0]).toContain('You have Tam (A01)');
+      const taken = (await line.newestCase(phone))?.pages.filter(({ takenAt: at }) => at !== null);
+      expect(taken?.map((page) => page.to)).toEqual([second, first]);
+      // And it is hers: what the other nurse does now is refused, what comes up is told to her.
+      expect(to(await line.text(second, 'call'), second)[0]).toContain('Imke has Tam (A01) now');
+      expect(to(await line.text(first, 'take'), first)[0]).toContain('You have Tam (A01)');
     });
   });
 });

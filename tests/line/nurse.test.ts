@@ -40,21 +40,27 @@ describe.each(databases())('on the $name database', ({ open }) => {
     ]);
     expect(await pages(parent)).toEqual([`${ada} true`]);
     expect((await world.line.newestCase(other))?.states.conversation.at(-1)).toBe('take');
-    expect(await world.text('take', ada)).toEqual([`${ada} text nothingToTake`]);
+    // Once more changes nothing, and says what she has.
+    expect(await world.text('take', ada)).toEqual([`${ada} text taken`]);
   });
 
-  it('has nothing to take once another person took it', async () => {
+  it('reads who has a case once another person took it, and takes it over only by a yes', async () => {
     await world.text('danger');
     expect(await world.text('take', bea)).toEqual([`${parent} text askHowIn`, `${bea} text taken`]);
-    expect(await world.text('take', ada)).toEqual([`${ada} text nothingToTake`]);
+    expect(await world.text('take', ada)).toEqual([`${ada} text heldBy`]);
+    expect(await world.text('no', ada)).toEqual([`${ada} text nothingPending`]);
     expect(await pages(parent)).toEqual([`${ada} false`, `${bea} true`]);
+  });
+
+  it('has nothing to take where nobody called her', async () => {
+    expect(await world.text('take', ada)).toEqual([`${ada} text nothingToTake`]);
   });
 
   it('lets one of two who take in the same instant have it', async () => {
     await world.text('danger');
     const answers = await Promise.all([world.text('take', ada), world.text('take', bea)]);
     const toNurses = answers.flat().filter((answer) => !answer.startsWith(parent));
-    expect(toNurses.map((answer) => answer.split(' ')[2]).sort()).toEqual(['nothingToTake', 'taken']);
+    expect(toNurses.map((answer) => answer.split(' ')[2]).sort()).toEqual(['heldBy', 'taken']);
     expect((await world.line.newestCase(parent))?.states.conversation).toEqual(['signs', 'take']);
   });
 

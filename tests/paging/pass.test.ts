@@ -56,3 +56,37 @@ describe('a family hears that a nurse is called', () => {
     expect(lines(line.send(raise('danger-sign')))[0]).toMatch(/^0 emergency 0/);
   });
 });
+
+describe('a case taken over', () => {
+  const steps = (place: 0 | 1 | 2) => ({ type: 'stepsIn', place }) as const;
+
+  it('from whoever has it is noted as a page to her, and goes on from her own place', () => {
+    const line = page();
+    line.send(raise('no-strips'));
+    line.send({ type: 'take', nurse: 'Wren', from: 0 });
+    expect(lines(line.send(steps(2)))).toEqual(['0 urgent 2  no-strips']);
+    expect(line.snapshot.context.takenBy).toBe('Wren');
+    expect(lines(line.send({ type: 'take', nurse: 'Bo', from: 2, over: true }))).toEqual(['0 taken Bo']);
+    expect(line.snapshot.context).toMatchObject({ takenBy: 'Bo', place: 2 });
+    expect(line.due).toEqual([]);
+  });
+
+  it('starts the wait for her own word again', () => {
+    const line = page();
+    line.send(raise('no-strips'));
+    line.send({ type: 'take', nurse: 'Wren', from: 0 });
+    line.send({ type: 'case.stands', waitsForNurse: true, touched: true });
+    line.advance(29);
+    line.send(steps(1));
+    line.send({ type: 'take', nurse: 'Bo', from: 1, over: true });
+    line.send({ type: 'case.stands', waitsForNurse: true, touched: true });
+    expect(lines(line.advance(29))).toEqual([]);
+    expect(lines(line.advance(1))).toEqual(['59 tellNurse urgent untouched']);
+  });
+
+  it('is nothing while nobody has it', () => {
+    const line = page();
+    line.send(raise('no-strips'));
+    expect(line.send(steps(1))).toEqual([]);
+  });
+});

@@ -8,6 +8,7 @@ import { closeParked } from '../safeMessage.ts';
 import { actOn, again, type Desk, isSay, type Looked, look, meant, nurseStep, otherTaker, tellPhone } from './desk.ts';
 import { factIn, factShape } from './fact.ts';
 import { noAdvice, settlePausing } from './pausing.ts';
+import { takeOver } from './takeOver.ts';
 import { sendAnyway } from './talk.ts';
 
 /** How long a word waits for its yes; common practice, no source. */
@@ -90,6 +91,8 @@ export async function settlePending(desk: Desk, pending: Pending, word: 'yes' | 
       return close(desk, theCase, detail);
     case 'send-in':
       return sendIn(desk, theCase);
+    case 'take-over':
+      return takeOver(desk, theCase);
     case 'fact':
       return correct(desk, theCase, factShape.parse(JSON.parse(detail)));
     case 'tell':

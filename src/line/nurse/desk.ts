@@ -78,10 +78,11 @@ export async function touch({ parts, turn }: Desk, theCase: LockedCase): Promise
   });
 }
 
-export async function takeOne(desk: Desk, theCase: LockedCase): Promise<void> {
+/** `over`: from whoever has it. */
+export async function takeOne(desk: Desk, theCase: LockedCase, over = false): Promise<void> {
   const { parts, turn, phone, name } = desk;
   const place = await placeOf(desk);
-  const event = { type: 'take', nurse: name, ...(place !== null && { from: place }) } as const;
+  const event = { type: 'take', nurse: name, ...(place !== null && { from: place }), ...(over && { over }) } as const;
   await takeStep(parts, turn, theCase, (stamp) => ({ machine: 'paging', event: { ...event, ...stamp } }), {
     answering: false,
     takerPhoneId: phone.id,
@@ -111,11 +112,12 @@ export async function again({ turn, parts, phone }: Desk, theCase: LockedCase): 
 export async function otherTaker(
   { parts, turn, phone }: Desk,
   { theCase, view }: Looked,
-): Promise<{ readonly phoneId: number; readonly nurse: string } | null> {
+): Promise<{ readonly phoneId: number; readonly nurse: string; readonly sinceMs: number } | null> {
   if (view.takenBy === null) return null;
   const taker = await lastTaker(turn.client, parts.seal, theCase.id);
   if (taker === null || taker.phoneId === phone.id) return null;
-  return { phoneId: taker.phoneId, nurse: parts.nurseOf(taker.number)?.name ?? view.takenBy };
+  const nurse = parts.nurseOf(taker.number)?.name ?? view.takenBy;
+  return { phoneId: taker.phoneId, nurse, sinceMs: taker.takenMs };
 }
 
 /** Answers her with one text. */

@@ -8,6 +8,7 @@ import { caseName } from '../plan.ts';
 import { takeParked } from '../safeMessage.ts';
 import { type SignalAt, takeStep } from '../turn.ts';
 import { type Desk, isSay, type Looked, look, meant, otherTaker, placeOf, takeOne, tell } from './desk.ts';
+import { askToTakeOver } from './takeOver.ts';
 
 const openPages = statement('nurse.openPages', 'SELECT DISTINCT case_id FROM page WHERE phone_id = $1 AND open');
 const familyTexts = statement(
@@ -32,9 +33,7 @@ export async function take(desk: Desk, named: LockedCase | null): Promise<NurseS
     await showMedia(parts, turn, theCase, phone.id);
     parts.checkpoint('page taken');
   }
-  return taken.length === 0
-    ? { key: 'nothingToTake', params: {} }
-    : { key: 'taken', params: { cases: taken.map(caseName) } };
+  return taken.length === 0 ? askToTakeOver(desk, named) : { key: 'taken', params: { cases: taken.map(caseName) } };
 }
 
 /** To the person after her; she is off it where nobody has taken it since, or she has. */

@@ -4,7 +4,7 @@ import type { LanguageCode, PageReason } from '#machines/facts.ts';
 import type { NurseCatalogue } from '../catalogue.ts';
 import type { CaseDetails, CaseName, Fact } from '../nurseSays.ts';
 import { clip, plainName, plainText, spoken } from '../plain.ts';
-import { dates, number, tubeKindNames } from './facts.ts';
+import { dates, number, time, tubeKindNames } from './facts.ts';
 import { dispositionNames, reasonNames } from './nurseNames.ts';
 
 type ReplyKey =
@@ -13,6 +13,8 @@ type ReplyKey =
   | 'which'
   | 'noCase'
   | 'notYours'
+  | 'heldBy'
+  | 'takenOver'
   | 'more'
   | 'moreSaid'
   | 'sendInConfirm'
@@ -105,7 +107,14 @@ export const replies: Pick<NurseCatalogue, ReplyKey> = {
       : `${nameCase(name)}: passed on. The next person is called now.`,
   which: ({ word, cases }) => `Which? Text ${word} and the code: ${cases.map(nameCase).join(', ')}.`,
   noCase: () => 'No open case of yours.',
-  notYours: ({ nurse, ...name }) => `${nurse} has ${nameCase(name)} now. Nothing was changed.`,
+  notYours: ({ nurse, ...name }) =>
+    `${nurse} has ${nameCase(name)} now. Nothing was changed. To take it over: TAKE ${name.code}.`,
+  heldBy: ({ nurse, sinceMs, mayTake, ...name }, scene) =>
+    `${nurse} has ${nameCase(name)} since ${time(sinceMs, scene)}. MORE ${name.code} shows it. ` +
+    (mayTake
+      ? `Take it over? ${nurse} and the family are told.${yesOrNo}`
+      : `You are not on call: ${nurse} can PASS it.`),
+  takenOver: ({ nurse, ...name }) => `${nurse} has taken ${nameCase(name)} over from you. The family is told.`,
   more: ({ child, code, ...known }) => `${nameCase({ child, code })}: ${details(known)}.`,
   moreSaid: ({ texts, ...name }) => {
     const most = Math.floor(mostFamilyWords / Math.max(1, texts.length));
