@@ -96,6 +96,6 @@ function publicFacts({ facts, placed }: Context): PublicFacts {
 }
 
 function knownBand(weight: Context['facts']['weight']): Pick<PublicFacts, 'weightBand'> {
-  const band = weight === null ? 'unknown' : weightBand(weight);
+  const band = weightBand(weight);
   return band === 'unknown' ? {} : { weightBand: band };
 }

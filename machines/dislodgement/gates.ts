@@ -14,8 +14,8 @@ import type { Context } from './context.ts';
 /** The time a gate is asked at; a tract grows older while the night goes on. */
 export type At = Pick<Stamp, 'at'>;
 
-/** From the verdict that allows least. */
-const strictness: readonly TractVerdict[] = ['too-young', 'nearly-too-young', 'young', 'unknown', 'usable'];
+/** From the verdict that allows least; whatever is none of them is usable. */
+const strictness: readonly TractVerdict[] = ['too-young', 'nearly-too-young', 'young', 'unknown'];
 
 export function tract(context: Context, { at }: At): TractVerdict {
   const { site, clinical } = context.protocol;
@@ -25,7 +25,7 @@ export function tract(context: Context, { at }: At): TractVerdict {
   if (firstPlaced === null || born === null || born.earliest === null) return told;
   // No tract is older than its child, whatever was told or filed; an unknown one is no younger for it.
   const atMost = tractVerdict({ earliest: null, latest: born.earliest }, day, clinical);
-  return strictness.find((verdict) => verdict === told || verdict === atMost) ?? told;
+  return strictness.find((verdict) => verdict === told || verdict === atMost) ?? 'usable';
 }
 
 /** Nothing may be put in: the tract is too young, or of unknown age in a child who may be a newborn by weight. */
@@ -33,7 +33,7 @@ export function tractTooYoung(context: Context, at: At): boolean {
   const verdict = tract(context, at);
   if (verdict !== 'unknown') return verdict === 'too-young';
   const { firstPlaced, weight } = context.facts;
-  return firstPlaced === 'unknown' && weight !== null && weightBand(weight) === 'under-3';
+  return firstPlaced === 'unknown' && weightBand(weight) === 'under-3';
 }
 
 /**
@@ -128,7 +128,7 @@ export function weightInDoubt(context: Context, at: At): boolean {
 }
 
 export function length(context: Context): { lowCm: number; highCm: number } {
-  return insertionLength(weightBand(context.facts.weight ?? 'unknown'));
+  return insertionLength(weightBand(context.facts.weight));
 }
 
 export type ReadingVerdict =

@@ -135,7 +135,7 @@ function noteInserted(
       how,
       atMs: at,
       holderOnly: tube === 'own' && context.facts.ownTube === 'burst',
-      lengthBand: tube === 'own' ? null : weightBand(context.facts.weight ?? 'unknown'),
+      lengthBand: tube === 'own' ? null : weightBand(context.facts.weight),
     }),
   };
 }

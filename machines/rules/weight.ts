@@ -43,9 +43,9 @@ function plausible(kg: number): boolean {
   return kg >= leastKg && kg <= mostKg;
 }
 
-/** The band the insertion length hangs on: under, exactly, or over 3 kg. Exact, nothing is rounded. */
-export function weightBand(weight: Weight): WeightBand | 'unknown' {
-  if (weight === 'unknown') return 'unknown';
+/** The band the insertion length hangs on: under, exactly, or over 3 kg; unknown while nothing was told. Exact, nothing is rounded. */
+export function weightBand(weight: Weight | null): WeightBand | 'unknown' {
+  if (weight === null || weight === 'unknown') return 'unknown';
   if ('band' in weight) return weight.band;
   if (weight.kg < borderKg) return 'under-3';
   return weight.kg > borderKg ? 'over-3' : '3';

@@ -5,7 +5,10 @@ import { duePages } from '#machines/dislodgement/duePages.ts';
 import {
   clearable,
   holderReason,
+  inside,
+  lastTry,
   mayBeUsed,
+  ownTubeUnderWay,
   readingPassed,
   tract,
   tractTooYoung,
@@ -59,6 +62,44 @@ describe('a tract too young for anything', () => {
     [daysBefore(13), { kg: 9 }, true],
   ] as const)('first placed %j, weight %j: %s', (firstPlaced, weight, tooYoung) => {
     expect(tractTooYoung(knowing({ firstPlaced, weight }), now)).toBe(tooYoung);
+  });
+});
+
+describe('the last try', () => {
+  it.each([
+    ['of two is the second', {}, {}, [false, true]],
+    ['is the first in a tract that is nearly too young', { firstPlaced: daysBefore(20) }, {}, [true, true]],
+    ['is the first once it came out again', {}, { cameOutAgain: true }, [true, true]],
+  ] as const)('%s', (_name, facts, rest, last) => {
+    const tried = (failedTries: number) =>
+      knowing({ tubeKind: 'g', firstPlaced: oldTract, ...facts, cameOutAtMs: startMs }, { ...rest, failedTries });
+    expect([lastTry(tried(0), now), lastTry(tried(1), now)]).toEqual(last);
+  });
+});
+
+describe('the own tube may be on its way in', () => {
+  const sent = (facts: Partial<Context['facts']>, rest: Partial<Context> = {}) =>
+    knowing({ tubeKind: 'g', firstPlaced: oldTract, ownTube: 'yes', ...facts }, { stepsSent: 'own', ...rest });
+  it.each([
+    ['once its steps were sent', sent({}), true],
+    ['also with a warning sign', sent({}, { warning: true }), true],
+    ['not as another kind', sent({ tubeKind: 'gj' }), false],
+    ['not in a young tract', sent({ firstPlaced: daysBefore(40) }), false],
+    ['not where it is burst', sent({ ownTube: 'burst' }), false],
+    ['not before its steps', sent({}, { stepsSent: null }), false],
+    ['not once it was tried', sent({}, { ownTried: true }), false],
+  ])('%s: %s', (_name, context, underWay) => {
+    expect(ownTubeUnderWay(context, now)).toBe(underWay);
+  });
+});
+
+describe('what is in the stoma', () => {
+  it.each([
+    ['g', 'nothing'],
+    ['half-out', 'half-out'],
+    ['nose', 'nose'],
+  ] as const)('of a tube of kind %s that nobody put in: %s', (tubeKind, what) => {
+    expect(inside(knowing({ tubeKind }))).toBe(what);
   });
 });
 

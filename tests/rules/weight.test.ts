@@ -64,6 +64,7 @@ describe('weight band', () => {
 
   it('unknown has no band', () => {
     expect(weightBand('unknown')).toBe('unknown');
+    expect(weightBand(null)).toBe('unknown');
   });
 });
 
