@@ -1,5 +1,6 @@
 /** The guards of the conversation: each asks the gates one question, under the name the legs read it by. */
 
+import { assertEvent } from 'xstate';
 import type { TextEvent } from '../events.ts';
 import type { QuestionKey, Sign } from '../facts.ts';
 import type { Context, Outcome } from './context.ts';
@@ -71,20 +72,33 @@ export const guards = {
   inUse: ({ context }: Now) => context.outcome?.to === 'use' || context.outcome?.to === 'own-tube',
   unanswered: ({ context }: Now) => context.unanswered,
   /** A danger told by a plain yes, and the text takes back that answer. */
-  takesBackYes: ({ context, event }: Now) =>
-    context.danger?.named.length === 0 && event.type === 'correct' && (event.key === null || event.key === 'unwell'),
+  takesBackYes: ({ context, event }: Now) => {
+    assertEvent(event, 'correct');
+    return context.danger?.named.length === 0 && (event.key === null || event.key === 'unwell');
+  },
   firstUnclear: ({ context }: Now, params: { key: QuestionKey }) => context.unclear?.key !== params.key,
-  noAnswer: ({ context, event }: Now) => 'value' in event && isNoAnswer(context, event),
-  tellsNothing: ({ context, event }: Now) => 'told' in event && tellsNothing(context, event),
-  gravestIs: ({ context, event }: Now, params: { grade: 'danger' | 'warning' }) =>
-    event.type === 'signs' && gates.gravest(context, event.sure, event) === params.grade,
-  somethingToClarify: ({ context, event }: Now) => event.type === 'signs' && signToClarify(context, event) !== null,
-  saysYesToWarning: ({ context, event }: Now) =>
-    'value' in event &&
-    event.value === 'yes' &&
-    context.clarify !== null &&
-    gates.gravest(context, [context.clarify], event) === 'warning',
-  stepIs: ({ event }: Now, params: { step: 1 | 2 | 3 }) => event.type === 'repeat' && event.step === params.step,
+  noAnswer: ({ context, event }: Now) => {
+    assertEvent(event, 'answer.*');
+    return isNoAnswer(context, event);
+  },
+  tellsNothing: ({ context, event }: Now) => {
+    assertEvent(event, ['told', 'repeat']);
+    return tellsNothing(context, event);
+  },
+  gravestIs: ({ context, event }: Now, params: { grade: 'danger' | 'warning' }) => {
+    assertEvent(event, 'signs');
+    return gates.gravest(context, event.sure, event) === params.grade;
+  },
+  somethingToClarify: ({ context, event }: Now) => {
+    assertEvent(event, 'signs');
+    return signToClarify(context, event) !== null;
+  },
+  clarifiesWarning: ({ context, event }: Now) =>
+    context.clarify !== null && gates.gravest(context, [context.clarify], event) === 'warning',
+  stepIs: ({ event }: Now, params: { step: 1 | 2 | 3 }) => {
+    assertEvent(event, 'repeat');
+    return event.step === params.step;
+  },
   /** A temporary tube was tried before; a failed own tube leaves the temporary one its full lesson. */
   triedTemporary: ({ context }: Now) => context.failedTries > (context.ownTried ? 1 : 0),
   /** No flow or a stiff balloon holds a tube that was about to be used, or is; it never softens going in. */
@@ -93,11 +107,20 @@ export const guards = {
   stays: ({ context }: Now) =>
     context.danger !== null || context.outcome !== null || context.placed?.recheck === 'waiting',
   /** An answer of its own; what follows has questions that are not the conversation's to ask again. */
-  namesAnswer: ({ event }: Now) => event.type === 'correct' && event.key !== null && !asksLater.has(event.key),
+  namesAnswer: ({ event }: Now) => {
+    assertEvent(event, 'correct');
+    return event.key !== null && !asksLater.has(event.key);
+  },
   decided: ({ context }: Now) => context.outcome !== null,
   restsOnNurse: ({ context }: Now) => context.outcome?.to === 'hold' || context.outcome?.to === 'nurse',
-  joins: ({ event }: Now) => event.type === 'answer.who' && event.value === 'joins',
-  saysYes: ({ event }: Now) => 'value' in event && event.value === 'yes',
+  joins: ({ event }: Now) => {
+    assertEvent(event, 'answer.who');
+    return event.value === 'joins';
+  },
+  saysYes: ({ event }: Now) => {
+    assertEvent(event, 'answer.unwell');
+    return event.value === 'yes';
+  },
 };
 
 /** The first sign that deserves a clarifying question: a doubtful one, or one that is grave only when it is clear. */

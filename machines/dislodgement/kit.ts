@@ -1,5 +1,5 @@
 /** The kit every leg of the conversation is built from: its types, guards, actions and delays, each named once. */
-import { assign, enqueueActions, setup } from 'xstate';
+import { assertEvent, assign, enqueueActions, setup } from 'xstate';
 import type { Clarifying } from '../case.ts';
 import type { Unclear } from '../events.ts';
 import type { Disposition, FamilyFile, PageReason, QuestionKey } from '../facts.ts';
@@ -189,9 +189,10 @@ export const kit = setup({
       };
     }),
     giveUp: assign(({ context }, params: { key: QuestionKey }) => giveUp(context, params.key)),
-    takeBack: assign(({ context, event }) =>
-      event.type === 'correct' && event.key !== null ? takeBack(context, event.key) : context,
-    ),
+    takeBack: assign(({ context, event }) => {
+      assertEvent(event, 'correct');
+      return takeBack(context, event.key);
+    }),
     takeBackUnwell: assign(({ context }) => takeBack(context, 'unwell')),
     /** It never softens going in. */
     noteProblem: assign(({ context }) => ({
@@ -226,12 +227,14 @@ export const kit = setup({
         ? { sentIn: 'now' as const }
         : { sentIn: 'now' as const, clarify: null, outcome: null, disposition: null },
     ),
-    noteNear: assign(({ context, event }) => ({
-      clarify: event.type === 'signs' ? signToClarify(context, event) : null,
-    })),
-    noteCannotWait: assign(({ context, event }) =>
-      event.type === 'cannotWait' ? noteCannotWait(context, event.what) : context,
-    ),
+    noteNear: assign(({ context, event }) => {
+      assertEvent(event, 'signs');
+      return { clarify: signToClarify(context, event) };
+    }),
+    noteCannotWait: assign(({ context, event }) => {
+      assertEvent(event, 'cannotWait');
+      return noteCannotWait(context, event.what);
+    }),
     /** Says in full again what was said last; steps too, as long as no tube is in. */
     sayAfresh: assign(({ context }) => ({ said: null, stepsSent: context.placed === null ? null : context.stepsSent })),
     beganAftercare: assign({ aftercare: true }),

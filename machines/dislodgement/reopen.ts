@@ -72,7 +72,7 @@ const outAnew = {
 } as const satisfies Partial<Context>;
 
 /** Takes one answer back so that its question is asked again; the caregiver named it but not the new value. */
-export function takeBack(context: Context, key: QuestionKey): Context {
+export function takeBack(context: Context, key: QuestionKey | null): Context {
   // Tries at whose child it is are counted for good: nobody guesses on and on.
   const unclear = context.unclear?.key === 'who' ? context.unclear : null;
   const open: Context = { ...context, outcome: null, disposition: null, unclear };
@@ -115,7 +115,7 @@ function takeBackOwnTube(context: Context, open: Context): Context {
 }
 
 /** Answers about the tube that is in. What the line has held or sent in for is not taken back by the caregiver. */
-function takeBackAboutTube(context: Context, open: Context, key: QuestionKey): Context {
+function takeBackAboutTube(context: Context, open: Context, key: QuestionKey | null): Context {
   switch (key) {
     case 'tube-in':
     case 'own-tube-in':

@@ -1,4 +1,5 @@
 /** Safety: the first answer with its danger signs, the one clarifying question, and the emergency. */
+import { and } from 'xstate';
 import { kit } from './kit.ts';
 import { answered, question, silence, toldNothing, unread } from './question.ts';
 
@@ -31,7 +32,7 @@ const clarify = kit.createStateConfig({
   on: {
     'answer.unwell': [
       {
-        guard: 'saysYesToWarning',
+        guard: and(['saysYes', 'clarifiesWarning']),
         target: '#dislodgement.deciding',
         actions: ['noteTold', 'noteWarning', { type: 'preface', params: { key: 'feverOrWarning' } }, 'pageIfWanted'],
       },
