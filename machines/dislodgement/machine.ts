@@ -5,6 +5,7 @@ import { deciding } from './deciding.ts';
 import { context, kit } from './kit.ts';
 import { ownTube } from './ownTube.ts';
 import { placement } from './placement.ts';
+import { tell } from './question.ts';
 import { recheck } from './recheck.ts';
 import { safety } from './safety.ts';
 import { temporaryTube } from './temporaryTube.ts';
@@ -73,7 +74,7 @@ export const dislodgement = kit.createMachine({
     },
     correct: [
       { guard: 'namesAnswer', target: decide, actions: ['noteTold', 'takeBack', 'pageIfWanted'] },
-      { actions: ['pageIfWanted', { type: 'tell', params: { key: 'askCorrection', params: {} } }] },
+      { actions: ['pageIfWanted', tell('askCorrection')] },
     ],
     media: { target: decide, actions: ['noteTold', 'pageIfWanted', { type: 'preface', params: { key: 'mediaKept' } }] },
     relayed: {
@@ -87,7 +88,7 @@ export const dislodgement = kit.createMachine({
     repeat: { target: decide, actions: ['noteTold', 'sayAfresh', 'pageIfWanted'] },
     help: {
       target: decide,
-      actions: ['noteTold', 'pageIfWanted', { type: 'tell', params: { key: 'help', params: {} } }],
+      actions: ['noteTold', 'pageIfWanted', tell('help')],
     },
     told: { target: decide, actions: ['noteTold', 'pageIfWanted'] },
     unclear: [
@@ -117,10 +118,7 @@ export const dislodgement = kit.createMachine({
     unknownDevice: { target: decide, actions: ['noteTold', 'pageIfWanted'] },
     smallTalk: { target: decide, actions: ['noteTold', 'pageIfWanted'] },
     stop: {
-      actions: [
-        { type: 'page', params: { reason: 'stopped' } },
-        { type: 'tell', params: { key: 'stopped', params: {} } },
-      ],
+      actions: [{ type: 'page', params: { reason: 'stopped' } }, tell('stopped')],
     },
     // From the nurses and what follows.
     'nurse.clear': {
@@ -206,7 +204,7 @@ export const dislodgement = kit.createMachine({
     /** It was another open case's child, and goes on there. */
     joined: { entry: ['endAftercare', 'closeCase'], type: 'final' },
     closed: {
-      entry: [{ type: 'tell', params: { key: 'closedByNurse', params: {} } }, 'endAftercare', 'closeCase'],
+      entry: [tell('closedByNurse'), 'endAftercare', 'closeCase'],
       type: 'final',
     },
   },

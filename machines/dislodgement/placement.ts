@@ -3,7 +3,7 @@ import { and, not } from 'xstate';
 import type { YesNo } from '../facts.ts';
 import { holderReason, type ReadingVerdict } from './gates.ts';
 import { kit } from './kit.ts';
-import { question } from './question.ts';
+import { question, tell } from './question.ts';
 import { goIn, hold, settle } from './rest.ts';
 
 const readingIs = (verdict: ReadingVerdict) => ({ type: 'readingIs' as const, params: { verdict } });
@@ -12,10 +12,9 @@ const tubeIs = (tube: 'own' | 'temporary') => ({ type: 'tubeIs' as const, params
 const tubeStopped = (by: 'tube-problem' | 'unread') => ({ type: 'tubeStopped' as const, params: { by } });
 const stripsAre = (strips: YesNo | null) => ({ type: 'stripsAre' as const, params: { strips } });
 
-const contentsAsked = question('contents', { lines: [], busy: true });
-const contents = kit.createStateConfig({
-  ...contentsAsked,
-  entry: {
+const contents = question(
+  'contents',
+  {
     type: 'tell',
     params: ({ context }) => ({
       key: 'askContents',
@@ -25,11 +24,12 @@ const contents = kit.createStateConfig({
       },
     }),
   },
-});
+  { busy: true },
+);
 
-const secured = kit.createStateConfig({
-  ...question('secured', { lines: [], busy: true }),
-  entry: {
+const secured = question(
+  'secured',
+  {
     type: 'tell',
     params: ({ context }) => ({
       key: 'secureSteps',
@@ -40,18 +40,20 @@ const secured = kit.createStateConfig({
       },
     }),
   },
-});
+  { busy: true },
+);
 
-const securedAgain = kit.createStateConfig({
-  ...question('secured', { lines: [], busy: true }),
-  entry: {
+const securedAgain = question(
+  'secured',
+  {
     type: 'tell',
     params: ({ context }) => ({
       key: 'secureAgain',
       params: { balloonMostMl: context.protocol.clinical.balloonMostMl },
     }),
   },
-});
+  { busy: true },
+);
 
 /** What has to be found out next about the tube that is in; top row first. */
 const which = kit.createStateConfig({
@@ -111,12 +113,12 @@ export const placement = kit.createStateConfig({
   initial: 'which',
   states: {
     which,
-    afterIn: question('after-in', { lines: [{ key: 'askAfterIn', params: {} }] }),
-    strips: question('strips', { lines: [{ key: 'askStrips', params: {} }] }),
+    afterIn: question('after-in', tell('askAfterIn')),
+    strips: question('strips', tell('askStrips')),
     contents,
-    ph: question('ph', { lines: [{ key: 'askPh', params: {} }], busy: true }),
-    fedLately: question('fed-lately', { lines: [{ key: 'askFedLately', params: {} }] }),
-    looks: question('looks', { lines: [{ key: 'askLooks', params: {} }] }),
+    ph: question('ph', tell('askPh'), { busy: true }),
+    fedLately: question('fed-lately', tell('askFedLately')),
+    looks: question('looks', tell('askLooks')),
     secured,
     securedAgain,
   },

@@ -2,21 +2,26 @@
 import { and } from 'xstate';
 import type { Clarifying } from '../case.ts';
 import type { PageReason, QuestionKey } from '../facts.ts';
+import type { SayKey, Says } from '../says.ts';
 import { kit } from './kit.ts';
-import type { Line } from './outcomes.ts';
 
 interface Asked {
-  /** What is said on entry, in order; the last one asks. */
-  readonly lines: readonly Line[];
   /** Hands are busy: the silence before the nudge is longer. */
   readonly busy?: boolean;
   readonly clarifying?: Exclude<Clarifying, null>;
 }
 
+/** What is said on entry, in order; the last one asks. */
+export type Asks = NonNullable<Parameters<typeof kit.createStateConfig>[0]['entry']>;
+
 const deciding = '#dislodgement.deciding';
 
-/** One tell action a line, with its parameters fixed. */
-const telling = (lines: readonly Line[]) => lines.map((params) => ({ type: 'tell' as const, params }));
+type PlainKey = { [K in SayKey]: Record<never, never> extends Says[K] ? K : never }[SayKey];
+
+/** Says a message that has no parameters. */
+export function tell<K extends PlainKey>(key: K) {
+  return { type: 'tell' as const, params: { key, params: {} } };
+}
 
 /** Why a nurse is called about an answer, where it is more than unreadable. */
 const unreadReasons: Partial<Record<QuestionKey, PageReason>> = {
@@ -105,10 +110,10 @@ export const reviewed = kit.createStateConfig({
 });
 
 /** A question of the conversation, as a state. */
-export function question(key: QuestionKey, { lines, busy = false, clarifying }: Asked) {
+export function question(key: QuestionKey, entry: Asks, { busy = false, clarifying }: Asked = {}) {
   return kit.createStateConfig({
     meta: clarifying === undefined ? { asking: key } : { asking: key, clarifying },
-    entry: telling(lines),
+    entry,
     on: {
       [`answer.${key}`]: answered(key),
       unclear: unread(key),

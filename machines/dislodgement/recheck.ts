@@ -1,6 +1,6 @@
 /** The recheck: an hour with nothing through the tube, then the child, new contents and a new strip. */
 import { kit } from './kit.ts';
-import { question, reviewed, silent } from './question.ts';
+import { question, reviewed, silent, tell } from './question.ts';
 
 const waiting = kit.createStateConfig({
   entry: [
@@ -23,7 +23,7 @@ const waiting = kit.createStateConfig({
 
 /** Unanswered, the recheck is a text, then a telephone call, then a page. */
 const afterIn = kit.createStateConfig({
-  ...question('after-in', { lines: [{ key: 'askAfterIn', params: {} }] }),
+  ...question('after-in', tell('askAfterIn')),
   initial: 'open',
   states: {
     open: { after: { recheckCall: 'called' } },

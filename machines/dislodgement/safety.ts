@@ -1,7 +1,7 @@
 /** Safety: the first answer with its danger signs, the one clarifying question, and the emergency. */
 import { and } from 'xstate';
 import { kit } from './kit.ts';
-import { answered, question, silence, toldNothing, unread } from './question.ts';
+import { answered, question, silence, tell, toldNothing, unread } from './question.ts';
 
 const plainYes = {
   guard: 'saysYes' as const,
@@ -11,7 +11,7 @@ const plainYes = {
 
 /** The danger signs; a plain yes is a danger. */
 function dangerSigns(key: 'opening' | 'askUnwell') {
-  const asked = question('unwell', { lines: [{ key, params: {} }] });
+  const asked = question('unwell', tell(key));
   return kit.createStateConfig({
     ...asked,
     exit: 'openingSaid',
@@ -87,7 +87,7 @@ const emergency = kit.createStateConfig({
         'beganAftercare',
       ],
     },
-    still: { entry: { type: 'tell', params: { key: 'emergencyStill', params: {} } } },
+    still: { entry: tell('emergencyStill') },
   },
 });
 
