@@ -1,4 +1,4 @@
-/** Hears which of the family's children a text names. A name is matched as it is written, never guessed from a word near it. */
+/** Hears which of the family's children a text names. A name is matched as it is written; `nickname.ts` knows the one question at which it need not be. */
 import { type Lexicon, onceEach } from './lexicon.ts';
 
 export interface Named {

@@ -7,8 +7,8 @@ export type TimeUnit = (typeof timeUnitNames)[number];
 /** How far "about 8 weeks" may be off either way (common practice, no source). */
 export const roughShare = 0.2;
 
-/** How the number was meant: as said, roughly, at least, or less than. */
-export type Firmness = 'firm' | 'rough' | 'at-least' | 'less-than';
+/** How the number was meant: as said, to the unit only, roughly, at least, or less than. */
+export type Firmness = 'firm' | 'coarse' | 'rough' | 'at-least' | 'less-than';
 
 export interface Span {
   /** From the text: where it stands. */
@@ -45,15 +45,15 @@ function bounds(counts: readonly string[], { times }: Lexicon): readonly [number
   return [Math.min(...all), Math.max(...all)];
 }
 
-function firmnessAt(text: string, at: number, end: number, isVague: boolean, { times: words }: Lexicon): Firmness {
+function firmnessAt(text: string, at: number, end: number, otherwise: Firmness, { times: words }: Lexicon): Firmness {
   const before = text.slice(Math.max(0, at - 30), at);
   const after = text.slice(end, end + 24);
   // "No more than" holds "more than".
   if (words.lessBefore.test(before)) return 'less-than';
   if (words.atLeastBefore.test(before) || words.atLeastAfter.test(after)) return 'at-least';
-  return isVague || words.roughBefore.test(before) || words.roughAfter.test(after) || words.roughAnywhere.test(text)
+  return words.roughBefore.test(before) || words.roughAfter.test(after) || words.roughAnywhere.test(text)
     ? 'rough'
-    : 'firm';
+    : otherwise;
 }
 
 /** All spans in order; parts that follow each other with a smaller unit are one span. */
@@ -78,13 +78,13 @@ export function spansIn(text: string, words: Lexicon): Span[] {
     }
     const isVague = counts.some((count) => count in words.times.vague);
     // Nobody who says "2 months ago" means the day.
-    const isCoarse = isVague || unit === 'month';
+    const otherwise = isVague ? 'rough' : unit === 'month' ? 'coarse' : 'firm';
     spans.push({
       at,
       end,
       low: { [unit]: low },
       high: { [unit]: high },
-      firmness: firmnessAt(text, at, end, isCoarse, words),
+      firmness: firmnessAt(text, at, end, otherwise, words),
     });
   }
   return spans;

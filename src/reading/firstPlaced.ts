@@ -41,7 +41,16 @@ function daysOfSpan({ low, high, firmness }: Span, today: DateTime): Days {
   if (firmness === 'firm') return { earliest, latest };
   const scaled = (from: DateTime, share: number, round: (n: number) => number) =>
     today.minus({ days: round(Math.round(today.diff(from, 'days').days) * share) });
-  return { earliest: scaled(earliest, 1 + roughShare, Math.ceil), latest: scaled(latest, 1 - roughShare, Math.floor) };
+  const rough = {
+    earliest: scaled(earliest, 1 + roughShare, Math.ceil),
+    latest: scaled(latest, 1 - roughShare, Math.floor),
+  };
+  if (firmness === 'rough') return rough;
+  // "6 months ago" is off by a month at most.
+  return {
+    earliest: DateTime.max(rough.earliest, earliest.minus({ months: 1 })),
+    latest: DateTime.min(rough.latest, latest.plus({ months: 1 })),
+  };
 }
 
 type Role = 'placed' | 'change' | 'other' | null;

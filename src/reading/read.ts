@@ -2,11 +2,12 @@
 
 import { type LanguageCode, languageCodes, type QuestionKey } from '#machines/facts.ts';
 import { besideAnswer, type Event, type HeardBeside, readers } from './answers.ts';
-import { type Named, namedIn } from './children.ts';
+import { type Named, namedIn, saysNone } from './children.ts';
 import { clean } from './clean.ts';
 import { detectLanguage, languageWish } from './language.ts';
 import { asCorrection, canOnlyCorrect, saysMeant } from './lastAnswer.ts';
 import { lexicons } from './lexicon.ts';
+import { childMeant } from './nickname.ts';
 import { type RehearsalSaid, rehearsalSaid } from './rehearsal.ts';
 import { hear, type Open, part, type Said } from './said.ts';
 import { hearSigns, type SignsHeard } from './signs.ts';
@@ -205,7 +206,11 @@ function namedBy(text: string, { children = [], asking }: Open, language: Langua
   const words = lexicons[language];
   const cleaned = (written: string) => clean(written, words.grammar.marks);
   if (children.length === 0) return { children: [], corrects: false, rest: text };
-  return namedIn(cleaned(text), children.map(cleaned), namesAnswer.has(asking), words);
+  const names = children.map(cleaned);
+  const named = namedIn(cleaned(text), names, namesAnswer.has(asking), words);
+  if (asking !== 'which-child' || named.children.length > 0 || named.corrects) return named;
+  const meant = saysNone(cleaned(text), words) ? null : childMeant(cleaned(text), names, words);
+  return meant === null ? named : { ...named, children: [meant] };
 }
 
 /** Reads one text. Never throws; at most 1,600 characters are read. */

@@ -116,6 +116,12 @@ function withoutLookalikes(text: string, words: Words): string {
   return words.lookalikes.reduce((rest, pattern) => rest.replace(pattern, ' - '), text);
 }
 
+/** Blood that comes out around the tube is no leak of what is in the stomach. */
+function leaksBlood({ sign }: Hit, hits: readonly Hit[], standings: readonly Standing[]): boolean {
+  const isBlood = (other: Hit) => !other.near && (other.sign === 'bleeding' || other.sign === 'fresh-blood');
+  return sign === 'leak' && hits.some((other, place) => isBlood(other) && standings[place] !== 'denied');
+}
+
 function isFeared(statement: string, { at, end }: Hit, words: Words): boolean {
   return matchesIn(statement, words.feared).some(
     ({ index = 0, 0: feared }) => at >= index && end <= index + feared.length,
@@ -180,6 +186,7 @@ function hearIn(said: Said): Heard {
       const standings = hits.map((hit) => standing(hit, statement, doubted, hits, words));
       if (standings.every((how) => how === 'denied')) rest = rest.replace(deniedWords(statement, hits, words), ' ; ');
       hits.forEach((hit, place) => {
+        if (leaksBlood(hit, hits, standings)) return;
         if (ofOther && hit.sign !== 'breathing') notes.ofOthers.add(hit.sign);
         else notes.note(hit.sign, standings[place] ?? 'sure');
       });

@@ -1,7 +1,7 @@
 /** Reads which kind of tube came out, by its name or by its looks. A hedged kind is an unknown one. */
 import type { QuestionKey, TubeKind } from '#machines/facts.ts';
 import { type Lexicon, onceEach } from './lexicon.ts';
-import type { Found, Said } from './said.ts';
+import { clausesOf, type Found, type Said } from './said.ts';
 import { afterCorrection } from './yesNo.ts';
 
 type Kinds = readonly (readonly [Exclude<TubeKind, 'unknown'>, RegExp])[];
@@ -58,6 +58,15 @@ function settle(kinds: readonly TubeKind[]): Found<TubeKind> {
   return others.length === 0 ? { value: one } : { unclear: 'two-answers' };
 }
 
+/** "G I think, it goes straight to the stomach": a hedged G whose place is then said without a hedge. */
+function isShownByPlace(text: string, kinds: readonly TubeKind[], words: Lexicon): boolean {
+  const place = text.match(words.tube.gByPlace);
+  if (place?.index === undefined || !kinds.includes('g') || kinds.some((kind) => kind !== 'g')) return false;
+  const said = clausesOf(text, words).find((clause) => words.tube.gByPlace.test(clause)) ?? '';
+  const hedgedLater = words.tube.unsure.test(text.slice(place.index));
+  return !hedgedLater && !words.tube.unsure.test(said) && text.search(words.tube.longInside) === -1;
+}
+
 /** "G tube?" is no firm answer. */
 const asksBack = /^[^?]{1,24}\?+$/;
 
@@ -68,8 +77,8 @@ function plainKind(text: string, looks: boolean, words: Lexicon): Found<TubeKind
   // "G or J?" names both and means neither.
   if (kinds.length > 1 && !kinds.includes('half-out') && words.signs.listed.test(text)) return { value: 'unknown' };
   const halfOut = named !== null && 'value' in named && named.value === 'half-out';
-  if ((unsure.test(text) || asksBack.test(text)) && !halfOut && (named || unsure.test(text)))
-    return { value: 'unknown' };
+  const hedged = (unsure.test(text) || asksBack.test(text)) && !halfOut && (named || unsure.test(text));
+  if (hedged) return { value: isShownByPlace(text, kinds, words) ? 'g' : 'unknown' };
   const look = looks || named === null ? kindByLook(text, words) : null;
   if (look === 'gj') return { value: 'gj' };
   return named ?? (look && { value: look });

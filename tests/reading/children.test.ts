@@ -22,6 +22,32 @@ describe('a name in a text', () => {
     expect(hearing(text).told.children).toBeUndefined();
   });
 
+  it.each([
+    ['jon luc', []],
+    ['Len', []],
+    ['ana', []],
+    ['not wrenn', []],
+    ['si', []],
+    ['wrennie is blue', [4]],
+    ['sofi', []],
+  ])('by another spelling only where nothing but one child can be meant: %s', (text, children) => {
+    expect(hearing(text, { asking: 'unwell' }).told.children ?? []).toEqual([]);
+    expect(hearing(text, { asking: 'which-child' }).told.children ?? []).toEqual(children);
+  });
+
+  it.each([
+    ['tiago', 'Thiago'],
+    ['es thiagito', 'Thiago'],
+    ['la valen', 'Valentina'],
+    ['valntina', 'Valentina'],
+    ['matis', 'Mathis'],
+    ['eloize', 'Éloïse'],
+  ])('%s is %s, at the question which child it is', (text, name) => {
+    const children = ['Thiago', 'Valentina', 'Mathis', 'Éloïse'];
+    const event = eventOf(text, { children, asking: 'which-child' });
+    expect(event.told.children).toEqual([children.indexOf(name)]);
+  });
+
   it.each(["no it's Leo, not Wren", 'no its leo not wren', 'sorry I meant Leo', 'wrong kid, its Leo', 'not wren. leo'])(
     'takes another back, and answers no danger signs: %s',
     (text) => {

@@ -42,6 +42,10 @@ export const longInside =
   /\b(?:(?:really |very |super |pretty |quite |so |has a |a )?long(?:er)?(?! (?:ago|time|as (?:my|a|her|his) (?:thumb|finger|pinky|little finger)))|intestines?|bowel|jejunum|foot long|goes (?:way )?down|feet|inches)\b/g;
 export const shortInside = /\b(?:short|shorter|stubby|(?:1|one|an) inch)\b/g;
 
+/** Where a G ends, as nobody says of a GJ. */
+export const gByPlace =
+  /\b(?:goes|going|straight|right|directly|feeds) (?:(?:straight|right|directly|just|only) )*(?:into|to) (?:the|her|his) (?:stomach|belly|tummy)\b(?! and)/;
+
 export const unsure =
   /\b(?:not sure|unsure|(?:dont know|dont remember|cant remember)(?! how\b)|no idea|no clue|maybe|i think|think|believe|guess|probably|might|possibly|not certain|pretty sure|fairly sure|almost sure|hopefully|havent (?:a|the) (?:clue|foggiest)|cant tell|unknown|which one|whats the difference|what is (?:a|that)|could be|who knows|how (?:do|can) i tell|hard to (?:say|tell))\b/;
 

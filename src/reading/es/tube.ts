@@ -13,7 +13,7 @@ export const nose =
 export const gFirm =
   /\b(?:g ?-?tubes?|gtubes?|gt|(?:tubo|sonda|boton)(?: de(?: tipo)?)? g|(?:sonda|tubo|boton) (?:de |por |para )?(?:la )?gastro\w*|gastrostom\w*|(?<!\b(?:contenidos?|jugos?|liquidos?) )gastric[oa]|peg)\b/g;
 export const g =
-  /\b(?:g ?-?tubes?|gtubes?|gt|(?:tubo|sonda|boton)(?: de(?: tipo)?)? g|gastro\w*|gastric[oa]|peg|solo (?:va )?(?:al|en el|hasta el) estomago|al estomago (?:nada mas|solamente|solo))\b|(?<!\d ?)\bg\b|\bge\b/g;
+  /\b(?:g ?-?tubes?|gtubes?|gt|(?:tubo|sonda|boton)(?: de(?: tipo)?)? g|gastro\w*|gastric[oa]|peg|solo (?:va )?(?:al|en el|hasta el) estomago|(?:va|llega) (?:directo|derecho|directamente) (?:al|hasta el) estomago(?! y (?:al|el|la|a|sigue|luego|despues) )|al estomago (?:nada mas|solamente|solo))\b|(?<!\d ?)\bg\b|\bge\b/g;
 
 /** Words for a tube of either kind: a G may be a button or have a balloon, and so may a GJ. */
 export const eitherKind =
@@ -29,7 +29,8 @@ export const halfOut =
 export const stillIn =
   /\b(?:sonda|tubo|boton|globo|punta)(?: (?:todavia|aun))?(?: esta| sigue) (?:todavia |aun )?(?:adentro|dentro)\b|\bsolo la punta\b|\bse (?:le )?esta saliendo\b|\b(?:la|lo) (?:volvi|volvimos) a (?:meter|poner) pero\b|\bsalid[oa] (?:como )?(?:\d|un|media) (?:pulgada|centimetro|cm)/;
 /** Whatever it was before: "la cambiaron por una gj". */
-export const changedTo = /\bcambi\w+ (?:\w+ )?(?:a|por) (?=.*\b(?:g|j|gj|g-j)\b)/;
+export const changedTo =
+  /\bcambi\w+ (?:\w+ )?(?:a|por) (?=.*\b(?:g|j|gj|g-j)\b)|\b(?:antes|primero|al principio) (?:tenia|era|usaba|traia|fue|le pusieron|con)\b.{1,40}?\b(?:ahora|luego|despues|hoy|ya)\b(?=.*\b(?:g|j|gj|g-j|gastro\w*)\b)|\b(?:pens\w+|crei(?:a|amos)?|decia(?: yo)?|yo decia|juraba|suponia|segun yo)\b.{1,40}?\bpero\b(?=.*\b(?:g|j|gj|g-j|gastro\w*|yeyun\w*)\b)/;
 /** A kind, or the state half out, taken back: "no es gj". */
 export const notThat =
   /\b(?:(?:no|nunca|tampoco)(?: (?:es|era|fue|esta|tiene|se|le|ve|ha|un|una|el|la|de|su|nada))* ?|ni (?:un |una |es )?|sin (?:la |el )?)$/;
@@ -41,6 +42,10 @@ export const onePart =
 export const longInside =
   /\b(?:(?:muy |super |bien |bastante )?larg(?:a|o|uisim[oa]|ot[ea])(?! (?:tiempo|rato))|intestino\w*|yeyuno|llega (?:muy )?(?:abajo|lejos|hasta)|como (?:una )?vibora)\b/g;
 export const shortInside = /\b(?:cort[oa]|cortit[oa]|chiquit[oa]|chic[oa]|pequen[oa]|(?:1|una) pulgada)\b/g;
+
+/** Where a G ends, as nobody says of a GJ. */
+export const gByPlace =
+  /\b(?:va|llega|entra|pasa|cae|da|termina|directo|directito|directamente|derecho|derechito) (?:(?:directo|directito|directamente|derecho|derechito|solo|nada mas|nomas) )*(?:al|a la|en el|en la|hasta el|hasta la) (?:estomag\w*|panza|pancita|barriga|barriguita|guata|tripa)\b(?! y (?:al|el|la|a) )/;
 
 export const unsure =
   /\b(?:no (?:estoy|estamos) (?:muy )?segur\w*|no (?:lo |la )?se(?! (?:salio|le|cayo|ha|sale|usar\w*|hacer\w*|poner\w*|como|meter\w*|cambiar\w*)\b)|no (?:me )?(?:acuerdo|recuerdo)|ni idea|no (?:tengo|tenemos) (?:ni )?idea|creo|quizas?|tal vez|a lo mejor|supongo|probablemente|posiblemente|puede ser|podria|me parece|pienso|quien sabe|cual es la diferencia|que es (?:una?|eso)|como (?:se|puedo) (?:sabe|saber|distingo)|desconozco|imagino|dificil de|o algo asi)\b/;

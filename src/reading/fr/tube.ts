@@ -13,7 +13,7 @@ export const nose =
 export const gFirm =
   /\b(?:(?:sonde|bouton|tube|kit|orifice|tuyau|catheter) (?:de |d )?(?:gastro(?:stomie)?|gastr\w*stom\w*)|gastrostomie\w*|gastrostomi|gastrotomie|(?:le|la|son|sa|un|une|mon) gastro|gpe|peg|bouton gastrique|(?:sonde|tube|type|bouton) (?:de )?g(?= ?(?:$|[,.!?]|\w{2,}|a \d)))\b/g;
 export const g =
-  /\b(?:(?:sonde|bouton|tube|tuyau|catheter) (?:de |d )?(?:gastro(?:stomie)?|gastr\w*stom\w*)|gastrostomie\w*|gastrostomi|gastrotomie|gastrosto\w*|gastro|gpe|peg|bouton gastrique|(?:juste|seulement|que|uniquement) (?:dans |vers )?(?:le )?estomac|dans (?:le )?estomac (?:seulement|uniquement|juste)|(?:sonde|tube|type|bouton) (?:de )?g)\b|(?<!\d ?)\bg\b/g;
+  /\b(?:(?:sonde|bouton|tube|tuyau|catheter) (?:de |d )?(?:gastro(?:stomie)?|gastr\w*stom\w*)|gastrostomie\w*|gastrostomi|gastrotomie|gastrosto\w*|gastro|gpe|peg|bouton gastrique|(?:juste|seulement|que|uniquement) (?:dans |vers )?(?:le )?estomac|(?:ca|elle|il|sonde) va (?:direct|directement|droit|drette) dans (?:le |son )?estomac(?! et )|dans (?:le )?estomac (?:seulement|uniquement|juste)|(?:sonde|tube|type|bouton) (?:de )?g)\b|(?<!\d ?)\bg\b/g;
 
 /** Words for a tube of either kind: a G may be a button or have a balloon, and so may a GJ. */
 export const eitherKind =
@@ -39,7 +39,8 @@ export const stillIn = new RegExp(
   `\\b(?:sonde|bouton|tube|elle|il|ballon|bout)(?: est| reste)? (?:encore|toujours)(?: un peu| a moitie)? ${inside}\\b|\\bque le bout\\b|\\bde (?:1|2|3|\\d|quelques) (?:cm|centimetres?)\\b|\\b(?:sonde|bouton|tube) (?:ressort|sort|depasse|pend)\\b(?! pas)|\\bremi(?:s|se) (?:dedans )?mais\\b`,
 );
 /** Whatever it was before: "changée pour une gj". */
-export const changedTo = /\b(?:chang|remplac|pass)\w* (?:\w+ )?(?:pour|par|en|a) (?=.*\b(?:g|j|gj|g-j)\b)/;
+export const changedTo =
+  /\b(?:chang|remplac|pass)\w* (?:\w+ )?(?:pour|par|en|a) (?=.*\b(?:g|j|gj|g-j)\b)|\b(?:avant|au debut|au depart|dabord) (?:cetait|elle avait|il avait|on avait|avait)\b.{1,40}?\b(?:maintenant|la|depuis|aujourdhui|ensuite|apres)\b(?=.*\b(?:g|j|gj|g-j|gastro\w*)\b)|\b(?:pensais|pensait|croyais|croyait|disais|aurais dit)\b.{1,40}?\bmais\b(?=.*\b(?:g|j|gj|g-j|gastro\w*|jejun\w*)\b)/;
 /** A kind, or the state half out, taken back: "pas une gj". */
 export const notThat =
   /\b(?:(?:pas|non|ni|jamais|et non)(?: (?:un|une|la|le|de|du|sa|son|d|vraiment|juste|encore|bouton|sonde))*|pas sorti(?:e)? )\s*$/;
@@ -52,6 +53,10 @@ export const longInside =
   /\b(?:(?:tres |super |assez |vraiment |trop |plus |bien |une? )?(?:long(?:ue)?s?|longs?)(?! ?temps)|intestins?|jejunum|descend (?:loin|bas|profond)|grele|(?:\d{2}) ?(?:cm|centimetres))\b/g;
 export const shortInside =
   /\b(?:courte?s?|petite? (?:tube|tige|bout|partie)|[1-5](?:\.\d)? ?(?:cm|centimetres?)|tres petite?)\b/g;
+
+/** Where a G ends, as nobody says of a GJ. */
+export const gByPlace =
+  /\b(?:va|arrive|entre|rentre|tombe|passe|donne|finit|direct|directement|drette) (?:(?:direct|directement|droit|drette|juste|seulement|que) )*(?:dans|a) (?:le |la |son |sa )?(?:estomac|ventre|bedaine|bedon|bide)\b(?! et )/;
 
 export const unsure =
   /\b(?:pas (?:sure?|certaine?)|(?:sais|sait|rappelle|souviens|connais|connait|vois) (?:pas|plus|nplus|meme pas|vraiment pas|rien|trop pas)|sais trop|aucune idee|pas idee|peut etre|je (?:crois|pense|suppose|dirais)|crois|pense|probablement|sans doute|possible|surement|inconnue?|laquelle|lequel|quelle difference|cest quoi|qui sait|comment (?:savoir|je sais|voir)|difficile a dire|on dirait|il me semble|me semble)\b/;

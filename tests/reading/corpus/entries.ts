@@ -16,10 +16,12 @@ export const unseenCorpora = [
   'es-fresh2',
   'es-fresh3',
   'es-fresh4',
+  'es-fresh5',
   'fr-unseen',
   'fr-fresh2',
   'fr-fresh3',
   'fr-fresh4',
+  'fr-fresh5',
 ] as const;
 
 /** A language's own corpus is what its reader was mended by. */
@@ -38,10 +40,12 @@ const languageOf: Readonly<Record<CorpusName, LanguageCode>> = {
   'es-fresh2': 'es',
   'es-fresh3': 'es',
   'es-fresh4': 'es',
+  'es-fresh5': 'es',
   'fr-unseen': 'fr',
   'fr-fresh2': 'fr',
   'fr-fresh3': 'fr',
   'fr-fresh4': 'fr',
+  'fr-fresh5': 'fr',
 };
 
 const oneOrMore = <T extends z.ZodType>(schema: T) =>
