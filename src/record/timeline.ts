@@ -62,11 +62,18 @@ function foot({ events, lastHash, protocolId }: CaseRecord, fault: string | null
 }
 
 /** A call that goes on after the first one repeats what that said: its page line is enough. */
-function textEntries({ messages, pages }: CaseRecord): Entry[] {
-  const repeats = (message: RecordedMessage) =>
-    message.nurse !== null &&
-    pages.some(({ atMs, person }) => atMs === message.atMs && person.phoneId === message.nurse?.phoneId) &&
-    pages.some(({ atMs, person }) => atMs < message.atMs && person.phoneId === message.nurse?.phoneId);
+function textEntries({ messages, pages, events }: CaseRecord): Entry[] {
+  const saidBy = (page: RecordedPage) => events.find(({ number }) => number === page.event)?.body.said;
+  const repeats = ({ direction, nurse, atMs, body }: RecordedMessage) =>
+    direction === 'out' &&
+    nurse !== null &&
+    pages.some(
+      (page) =>
+        page.atMs === atMs &&
+        page.person.phoneId === nurse.phoneId &&
+        (saidBy(page)?.includes(digest(body)) ?? page.event === null),
+    ) &&
+    pages.some((page) => page.atMs < atMs && page.person.phoneId === nurse.phoneId);
   return messages
     .filter((message) => !repeats(message))
     .map(({ id, atMs, body, ...message }) => ({

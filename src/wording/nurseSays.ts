@@ -182,10 +182,13 @@ export interface NurseSays {
   nothingToTake: Record<never, never>;
   /** A clearance is confirmed once: what is held, its reading, what YES allows. */
   clearConfirm: CaseName & { readonly tubeKind: TubeKind | null; readonly ph: number | null };
-  cleared: { readonly child: string | null };
-  clearNotNow: { readonly why: 'nothing-held' | 'not-hard' | 'several'; readonly codes?: readonly string[] };
+  cleared: CaseName;
+  /** She said no to what was asked back, or her yes came too late for it. */
+  dropped: CaseName & { readonly late: boolean };
+  /** `cases` are those held, or those that could be cleared. */
+  clearNotNow: { readonly why: 'nothing-held' | 'not-hard' | 'several'; readonly cases: readonly CaseName[] };
   closeConfirm: CaseName;
-  closed: { readonly child: string | null };
+  closed: CaseName;
   /** Not understood: the few words that are. */
   notSure: Record<never, never>;
   /** A yes or no with no question open, or a no to one: nothing happens. */

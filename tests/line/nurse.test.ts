@@ -48,7 +48,7 @@ describe.each(databases())('on the $name database', ({ open }) => {
     await world.text('danger');
     expect(await world.text('take', bea)).toEqual([`${parent} text askHowIn`, `${bea} text taken`]);
     expect(await world.text('take', ada)).toEqual([`${ada} text heldBy`]);
-    expect(await world.text('no', ada)).toEqual([`${ada} text nothingPending`]);
+    expect(await world.text('no', ada)).toEqual([`${ada} text dropped`]);
     expect(await pages(parent)).toEqual([`${ada} false`, `${bea} true`]);
   });
 
@@ -90,10 +90,10 @@ describe.each(databases())('on the $name database', ({ open }) => {
     await world.text('tube');
     await world.text('hard');
     await world.text('clear', ada);
-    expect(await world.text('no', ada)).toEqual([`${ada} text nothingPending`]);
+    expect(await world.text('no', ada)).toEqual([`${ada} text dropped`]);
     await world.text('clear', ada);
     await world.line.advance(startMs + 16 * minuteMs, 'clock');
-    expect(await world.text('yes', ada)).toEqual([`${ada} text nothingPending`]);
+    expect(await world.text('yes', ada)).toEqual([`${ada} text dropped`]);
     await world.text('tube', other);
     await world.text('hard', other);
     expect(await world.text('clear', ada)).toEqual([`${ada} text clearNotNow`]);

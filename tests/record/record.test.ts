@@ -43,6 +43,14 @@ describe('the timeline', () => {
     expect(text).toContain('Saturday 6 March 2027 (EST)');
     expect(text).toMatch(/05:52 {2}family wrote {4}"had to push"/);
     expect(text).toMatch(/06:01 {2}nurse wrote {5}Imke \(first on call\): "take"/);
+    // Her word, what it was asked back with, her yes and its answer.
+    const hers = text.split('\n').filter((line) => /^06:04 {2}(?:nurse wrote|to nurse)/.test(line));
+    expect(hers.map((line) => line.replace(/^.*?: /, ''))).toEqual([
+      '"clear"',
+      expect.stringMatching(/^"Clear Unnamed child \(A\d\d\)\? G tube, hard insertion, pH$/),
+      '"yes"',
+      expect.stringMatching(/^"Cleared\. Unnamed child/),
+    ]);
     // And she who had it reads the same.
     expect(text).toMatch(
       /06:08 {2}to nurse {8}Imke \(first on call\): "Unnamed child \(A\d\d\): temporary tube in use\./,

@@ -61,11 +61,11 @@ describe('a clearance', () => {
   });
 
   it('is refused with its reason', () => {
-    const why = (params: { why: 'nothing-held' | 'not-hard' | 'several'; codes?: string[] }) =>
-      said({ key: 'clearNotNow', params });
-    expect(why({ why: 'nothing-held' })).toContain('no case of yours');
-    expect(why({ why: 'not-hard' })).toContain('Only a hard insertion');
-    expect(why({ why: 'several', codes: ['4K7', '9Q2'] })).toContain('4K7, 9Q2');
+    const why = (why: 'nothing-held' | 'not-hard' | 'several', codes: readonly string[] = []) =>
+      said({ key: 'clearNotNow', params: { why, cases: codes.map((code) => ({ child: null, code })) } });
+    expect(why('nothing-held')).toContain('no case of yours');
+    expect(why('not-hard', ['4K7'])).toMatch(/\(4K7\) cannot be cleared.*Only a hard insertion/);
+    expect(why('several', ['4K7', '9Q2'])).toMatch(/\(4K7\), .*\(9Q2\)/);
   });
 });
 

@@ -1,7 +1,7 @@
 /** Her words that wait for a yes: clear, send in, correct a fact, close. Each is asked back in one line before it counts. */
 import type { NurseFacts } from '#machines/events.ts';
 import type { NurseSay } from '#src/wording/nurseSays.ts';
-import { caseCode, type LockedCase } from '../cases.ts';
+import type { LockedCase } from '../cases.ts';
 import { type Pending, rememberPending } from '../phones.ts';
 import { caseName } from '../plan.ts';
 import { closeParked } from '../safeMessage.ts';
@@ -33,12 +33,11 @@ export async function askToClear(desk: Desk, named: LockedCase | null): Promise<
   const clearable = found.filter(({ view }) => view.clearable);
   const [only] = clearable;
   if (only === undefined) {
-    const held = found.some(({ view }) => view.disposition === 'hold');
-    return { key: 'clearNotNow', params: { why: held ? 'not-hard' : 'nothing-held' } };
+    const held = found.filter(({ view }) => view.disposition === 'hold').map(({ theCase }) => caseName(theCase));
+    return { key: 'clearNotNow', params: { why: held.length > 0 ? 'not-hard' : 'nothing-held', cases: held } };
   }
   if (clearable.length > 1) {
-    const codes = clearable.map(({ theCase }) => caseCode(theCase.id));
-    return { key: 'clearNotNow', params: { why: 'several', codes } };
+    return { key: 'clearNotNow', params: { why: 'several', cases: clearable.map(({ theCase }) => caseName(theCase)) } };
   }
   return askOnce(desk, only);
 }
@@ -81,8 +80,9 @@ export async function settlePending(desk: Desk, pending: Pending, word: 'yes' | 
   await rememberPending(turn.client, phone, null);
   if (pending.caseId === null) return settlePausing(desk, pending, word);
   const theCase = desk.cases.find(({ id }) => id === pending.caseId);
-  if (word === 'no' || theCase === undefined || pending.untilMs < turn.nowMs)
-    return { key: 'nothingPending', params: {} };
+  if (theCase === undefined) return { key: 'nothingPending', params: {} };
+  if (word === 'no' || pending.untilMs < turn.nowMs)
+    return { key: 'dropped', params: { ...caseName(theCase), late: word === 'yes' } };
   const detail = pending.detail === '' ? '' : parts.seal.open(Buffer.from(pending.detail, 'base64'));
   switch (pending.word) {
     case 'clear':
@@ -105,13 +105,13 @@ export async function settlePending(desk: Desk, pending: Pending, word: 'yes' | 
 async function clear(desk: Desk, theCase: LockedCase, seen: string): Promise<NurseSay> {
   if (desk.turn.paused) return noAdvice(desk);
   const [found] = await look(desk, [theCase]);
-  if (!found?.view.clearable) return { key: 'clearNotNow', params: { why: 'not-hard' } };
+  if (!found?.view.clearable) return { key: 'clearNotNow', params: { why: 'not-hard', cases: [caseName(theCase)] } };
   if (shown(found) !== seen) return askOnce(desk, found);
   const other = await otherTaker(desk, found);
   await actOn(desk, found, { type: 'nurse.clear' });
   if (other !== null)
     await tellPhone(desk, other.phoneId, { key: 'clearedByOther', params: { ...caseName(theCase), nurse: desk.name } });
-  return { key: 'cleared', params: { child: theCase.file?.child ?? null } };
+  return { key: 'cleared', params: caseName(theCase) };
 }
 
 async function sendIn(desk: Desk, theCase: LockedCase): Promise<NurseSay> {
@@ -141,7 +141,7 @@ async function correct(desk: Desk, theCase: LockedCase, fact: NurseFacts): Promi
 async function close(desk: Desk, theCase: LockedCase, outcome: string): Promise<NurseSay> {
   if (theCase.parked) await closeParked(desk.turn, theCase.id);
   else await nurseStep(desk, theCase, { type: 'nurse.close', ...(outcome !== '' && { outcome }) });
-  return { key: 'closed', params: { child: theCase.file?.child ?? null } };
+  return { key: 'closed', params: caseName(theCase) };
 }
 
 /** The record and the case are kept for whoever reviews the line. */

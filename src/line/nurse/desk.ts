@@ -126,14 +126,25 @@ export async function tell(desk: Desk, say: NurseSay): Promise<true> {
   return true;
 }
 
+/** A text about one case is kept with it, and so is the text of hers that it answers. */
 export async function tellPhone(
-  { parts, turn }: Pick<Desk, 'parts' | 'turn'>,
+  { parts, turn, cases }: Pick<Desk, 'parts' | 'turn' | 'cases'>,
   phoneId: number,
   say: NurseSay,
   more: Partial<PlannedMessage> = {},
 ): Promise<void> {
   const body = parts.wordForNurse(say, { site: parts.protocol.site, nowMs: turn.nowMs });
-  await writeMessages(parts.seal, turn, null, [{ phoneId, kind: 'text', body, urgent: false, ...more }]);
+  const named = codesIn(say);
+  const [about, other] = cases.filter(({ id }) => named.includes(caseCode(id)));
+  const caseId = other === undefined ? (about?.id ?? null) : null;
+  await writeMessages(parts.seal, turn, caseId, [{ phoneId, kind: 'text', body, urgent: false, ...more }]);
+}
+
+/** The codes of the cases a text names. */
+function codesIn({ params }: NurseSay): readonly string[] {
+  if ('code' in params) return [params.code];
+  // `callWords` and the handover only count theirs.
+  return 'cases' in params && typeof params.cases !== 'number' ? params.cases.map(({ code }) => code) : [];
 }
 
 /** "CLEAR K42" names one of her cases; the word is read without the code. */

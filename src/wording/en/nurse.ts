@@ -104,15 +104,19 @@ export const nurse: Omit<NurseCatalogue, HandoverKey | PauseKey | RehearsalKey |
     `Clear ${nameCase({ child, code })}? ${kindName(tubeKind)}, hard insertion, ` +
     `${ph === null ? 'pH not known' : `pH ${number(ph)} passed`}. YES lets the family fill the balloon, secure it and use the tube.` +
     '\nReply YES or NO.',
-  cleared: ({ child }) => `Cleared. ${nameChild(child)}: the family now secures the tube.`,
-  clearNotNow: ({ why, codes = [] }) =>
-    ({
+  dropped: ({ late, ...name }) =>
+    `${nameCase(name)}: nothing was changed.${late ? ' That yes came too late: text your word again.' : ''}`,
+  cleared: (name) => `Cleared. ${nameCase(name)}: the family now secures the tube.`,
+  clearNotNow: ({ why, cases }) => {
+    const names = cases.map(nameCase).join(', ');
+    return {
       'nothing-held': 'Nothing to clear: no case of yours is on hold.',
-      'not-hard': 'This hold cannot be cleared by text. Only a hard insertion whose reading passed can.',
-      several: `More than one case could be cleared. Reply CLEAR and the code: ${codes.join(', ')}.`,
-    })[why],
+      'not-hard': `${names} cannot be cleared by text. Only a hard insertion whose reading passed can.`,
+      several: `More than one case could be cleared. Reply CLEAR and the code: ${names}.`,
+    }[why];
+  },
   closeConfirm: (name) => `Close ${nameCase(name)}? The family is told, and no more pages are sent.\nReply YES or NO.`,
-  closed: ({ child }) => `Closed. ${nameChild(child)}: the family is told.`,
+  closed: (name) => `Closed. ${nameCase(name)}: the family is told.`,
   notSure: () =>
     'I read these: TAKE, PASS, MORE, TELL and your words, CALL, FACT, CLEAR (a hard insertion), GO IN, CLOSE and how it ended, WRONG, PRACTICE and a child.',
   nothingPending: () => 'Nothing was changed. I read TAKE, PASS, MORE, TELL, CALL, FACT, CLEAR, GO IN, CLOSE, WRONG.',
