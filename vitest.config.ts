@@ -8,6 +8,8 @@ export default defineConfig({
     reporters: ['default', './tests/closingLine.ts'],
     // All cores: the tests that take long wait for processes of their own.
     maxWorkers: '100%',
+    // Modules hold no state that a test changes, and what a worker has loaded and opened serves its next file.
+    isolate: false,
     experimental: { viteModuleRunner: false },
     expect: { requireAssertions: true },
     // Only against a test that hangs: on a busy machine the random nights take minutes.
