@@ -5,6 +5,7 @@ import { familyOf, type LockedCase, lockPagedCases } from './cases.ts';
 import type { HeardText } from './line.ts';
 import { askToClear, askToClose, askToCorrect, askToSendIn, report, settlePending } from './nurse/confirmed.ts';
 import { type Desk, tell, withoutCode, withoutName } from './nurse/desk.ts';
+import { offersNow } from './nurse/offers.ts';
 import { more, pass, take } from './nurse/pages.ts';
 import { askToPause, askToResume } from './nurse/pausing.ts';
 import { sendRehearsal } from './nurse/sendRehearsal.ts';
@@ -31,7 +32,7 @@ export async function answerNurse(parts: Parts, turn: Turn, phone: Phone, text: 
     case 'yes':
     case 'no':
       if (phone.pending !== null) return tell(desk, await settlePending(desk, phone.pending, heard.word));
-      return (await isCaregiver(desk)) ? false : tell(desk, { key: 'nothingPending', params: {} });
+      return (await isCaregiver(desk)) ? false : tellOffers(desk);
     case 'pause':
       return tell(desk, await askToPause(desk, heard.words));
     case 'resume':
@@ -93,7 +94,11 @@ async function answerOther(desk: Desk, text: HeardText): Promise<boolean> {
     parts.log.error({ phoneId: desk.phone.id }, 'a phone that pages reach texted STOP');
     return tell(desk, { key: 'stopped', params: {} });
   }
-  return tell(desk, { key: 'notSure', params: {} });
+  return tellOffers(desk);
+}
+
+async function tellOffers(desk: Desk): Promise<true> {
+  return tell(desk, { key: 'notSure', params: { can: await offersNow(desk) } });
 }
 
 /** No code, and either nothing she was called for or a case of her own child. */

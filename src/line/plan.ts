@@ -177,6 +177,7 @@ function nursePage(
     cannotWait: view.cannotWait,
     again: reached.called,
     gap: reached.gap,
+    clearable: view.clearable,
   };
 }
 

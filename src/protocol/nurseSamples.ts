@@ -1,78 +1,19 @@
 /** Every message to a nurse with parameters of every kind, invented: what the sheet and the report print and the tests read. */
-import { dispositions, pageLevels, pageReasons, signs, tubeKinds } from '#machines/facts.ts';
+import { dispositions, pageReasons } from '#machines/facts.ts';
 import { levelOf } from '#machines/paging/levels.ts';
 import type {
   CaseDetails,
   Fact,
   HandoverText,
-  NursePage,
   NurseSay,
   NurseSayKey,
   NurseSays,
   RehearsalResult,
 } from '#src/wording/nurseSays.ts';
+import { nurseOffers } from '#src/wording/nurseSays.ts';
+import { pages } from './pageSamples.ts';
 import { keysOf, none } from './samples.ts';
 
-export const shortPage: NursePage = {
-  level: 'urgent',
-  reasons: ['hard-insertion'],
-  dangerSigns: [],
-  child: 'Robin',
-  code: '4K7',
-  caregiver: '+12125550101',
-  tubeKind: 'g',
-  tract: 'usable',
-  firstPlaced: { earliest: '2026-03-12', latest: '2026-03-12' },
-  inside: 'temporary',
-  ph: 5,
-  minutesOut: 45,
-  disposition: 'hold',
-  language: 'en',
-  cannotWait: null,
-  again: false,
-  gap: false,
-};
-/** Every part at its longest. */
-export const longPage: NursePage = {
-  level: 'emergency',
-  reasons: ['danger-sign', 'sick-line', ...pageReasons],
-  dangerSigns: [...signs],
-  child: 'Maximiliana-Rosalind Tennant',
-  code: '4K7Q',
-  caregiver: '+123456789012345',
-  tubeKind: 'unknown',
-  tract: 'nearly-too-young',
-  firstPlaced: { earliest: '2026-12-22', latest: '2027-02-23' },
-  inside: 'temporary',
-  ph: 10.25,
-  minutesOut: 60 * 24 * 40 + 59,
-  disposition: 'go-in',
-  language: 'es',
-  cannotWait: 'her seizure medicine, levetir 2 mL at 3 am and the heart medicine at 4',
-  again: true,
-  gap: true,
-};
-const emptyPage: NursePage = {
-  ...shortPage,
-  child: null,
-  tubeKind: null,
-  tract: null,
-  firstPlaced: null,
-  inside: 'nothing',
-  ph: null,
-  minutesOut: null,
-  disposition: null,
-};
-
-const pages: readonly NursePage[] = [
-  shortPage,
-  longPage,
-  emptyPage,
-  ...pageReasons.map((reason) => ({ ...shortPage, reasons: [reason] })),
-  ...pageLevels.map((level) => ({ ...shortPage, level })),
-  ...tubeKinds.map((tubeKind) => ({ ...shortPage, tubeKind })),
-  ...dispositions.map((disposition) => ({ ...shortPage, disposition })),
-];
 const handovers: readonly HandoverText[] = [
   {
     atMs: Date.parse('2027-03-06T07:30:00-05:00'),
@@ -182,7 +123,11 @@ export const nurseParams: { readonly [K in NurseSayKey]: readonly NurseSays[K][]
       tubeIn: null,
     })),
   ],
-  taken: [{ cases: [robin] }, { cases: [robin, nameless] }],
+  taken: [
+    { cases: [robin], clear: [] },
+    { cases: [robin], clear: [robin] },
+    { cases: [robin, nameless], clear: [robin, nameless] },
+  ],
   passed: [
     { ...robin, already: false },
     { ...robin, already: true },
@@ -237,7 +182,7 @@ export const nurseParams: { readonly [K in NurseSayKey]: readonly NurseSays[K][]
   ],
   closeConfirm: [robin, nameless],
   closed: [robin, nameless],
-  notSure: none,
+  notSure: [{ can: [] }, { can: ['PRACTICE'] }, { can: nurseOffers }],
   nothingPending: none,
   handover: handovers,
   handoverAgain: handovers,

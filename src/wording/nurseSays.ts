@@ -40,6 +40,8 @@ export interface NursePage {
   readonly again: boolean;
   /** The rota names nobody for this place, so the fallback number is called. */
   readonly gap: boolean;
+  /** It waits for her clearance, which is possible now. */
+  readonly clearable: boolean;
 }
 
 /** How a text to a nurse names a case. */
@@ -120,6 +122,22 @@ export interface CaseDetails {
   readonly language: LanguageCode;
 }
 
+/** The words a nurse can be offered, in the order she is likely to want them. */
+export const nurseOffers = [
+  'TAKE',
+  'PASS',
+  'MORE',
+  'TELL',
+  'CALL',
+  'CLEAR',
+  'FACT',
+  'GO IN',
+  'CLOSE',
+  'WRONG',
+  'PRACTICE',
+] as const;
+export type NurseOffer = (typeof nurseOffers)[number];
+
 export interface NurseSays {
   /** Situation, background, assessment, request; at most two segments; asks for TAKE. */
   page: NursePage;
@@ -129,7 +147,8 @@ export interface NurseSays {
   news: CaseName & { readonly level: PageLevel; readonly reason: PageReason };
   /** Where her case has come to rest without a page. */
   stands: CaseName & { readonly disposition: Resting; readonly tubeIn: 'own' | 'temporary' | null };
-  taken: { readonly cases: readonly CaseName[] };
+  /** `clear` are those of them that she could clear. */
+  taken: { readonly cases: readonly CaseName[]; readonly clear: readonly CaseName[] };
   /** Passed to the next person; or, `already`, the page had gone on from her. */
   passed: CaseName & { readonly already: boolean };
   /** Several cases, and she named none; `word` is what to text with the code. */
@@ -189,9 +208,9 @@ export interface NurseSays {
   clearNotNow: { readonly why: 'nothing-held' | 'not-hard' | 'several'; readonly cases: readonly CaseName[] };
   closeConfirm: CaseName;
   closed: CaseName;
-  /** Not understood: the few words that are. */
-  notSure: Record<never, never>;
-  /** A yes or no with no question open, or a no to one: nothing happens. */
+  /** Not understood, or a yes or no to nothing: what she can do now. */
+  notSure: { readonly can: readonly NurseOffer[] };
+  /** What waited for a yes is gone: nothing happens. */
   nothingPending: Record<never, never>;
   /** To the day team, at the site's hour. */
   handover: HandoverText;

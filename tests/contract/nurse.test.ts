@@ -93,4 +93,26 @@ describe.each(backends())('on the $name database', (backend) => {
       expect(to(await line.text(first, 'take'), first)[0]).toContain('You have Tam (A01)');
     });
   });
+
+  describe('what she is offered', () => {
+    it('is a clearance where one is possible, in the page, once she has it, and when she is not understood', async () => {
+      await held();
+      expect((await line.thread(first)).at(-1)?.body).toMatch(/Wants CLEAR\.\nReply TAKE, PASS or MORE$/);
+      expect(to(await line.text(first, 'take'), first)[0]).toContain('To let the family use the tube: CLEAR.');
+      expect(to(await line.text(first, 'claer'), first)[0]).toMatch(/You can text now: PASS, .*CLEAR.*GO IN/);
+    });
+
+    it('is none where one is forbidden', async () => {
+      await converse(line, phone, { ...goesWell, 'tube-in': 'hard', strips: 'no' }, ['hold']);
+      for (const body of ['take', 'what now'])
+        expect(to(await line.text(first, body), first).join(), body).not.toContain('CLEAR');
+      expect((await line.thread(first)).map(({ body }) => body).join()).not.toContain('CLEAR');
+    });
+
+    it('is nothing about a case where she has none', async () => {
+      expect(to(await line.text(first, 'hm'), first)).toEqual([
+        "Nothing was changed. You can text now: PRACTICE and a child's name.",
+      ]);
+    });
+  });
 });

@@ -82,7 +82,7 @@ describe.each(databases())('on the $name database', ({ open }) => {
       `${parent} text askUnwell`,
       `${ada} text cleared`,
     ]);
-    expect(await world.text('yes', ada)).toEqual([`${ada} text nothingPending`]);
+    expect(await world.text('yes', ada)).toEqual([`${ada} text notSure`]);
     expect(await world.text('clear', ada)).toEqual([`${ada} text clearNotNow`]);
   });
 
@@ -112,7 +112,7 @@ describe.each(databases())('on the $name database', ({ open }) => {
     for (const between of ['take', 'claer', 'more', 'clear A02']) {
       expect(await world.text('clear', ada)).toEqual([`${ada} text clearConfirm`]);
       await world.text(between, ada);
-      expect(await world.text('yes', ada), between).toEqual([`${ada} text nothingPending`]);
+      expect(await world.text('yes', ada), between).toEqual([`${ada} text notSure`]);
     }
     expect((await world.line.newestCase(parent))?.disposition).toBe('hold');
   });

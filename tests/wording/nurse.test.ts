@@ -13,7 +13,7 @@ describe('a page', () => {
   it('runs situation, background, assessment, request', () => {
     expect(said({ key: 'page', params: shortPage })).toBe(
       'URGENT Robin (4K7): hard insertion. G tube, mature tract, first placed 12 Mar 2026, out 45 min. ' +
-        'Temporary tube in, pH 5, told: hold, nothing through it. Family +12125550101.\nReply TAKE, PASS or MORE',
+        'Temporary tube in, pH 5, told: hold, nothing through it. Family +12125550101. Wants CLEAR.\nReply TAKE, PASS or MORE',
     );
   });
 
@@ -75,12 +75,13 @@ describe('other texts to a nurse', () => {
       { child: 'Robin', code: '4K7' },
       { child: null, code: '9Q2' },
     ];
-    expect(said({ key: 'taken', params: { cases } })).toContain('Robin (4K7), Unnamed child (9Q2)');
+    expect(said({ key: 'taken', params: { cases, clear: [] } })).toContain('Robin (4K7), Unnamed child (9Q2)');
   });
 
-  it('name the few words that are read', () => {
-    for (const key of ['notSure', 'nothingPending'] as const) {
-      expect(said({ key, params: {} })).toMatch(/TAKE.*CLEAR.*CLOSE/);
-    }
+  it('name the words that are possible now, and no other', () => {
+    expect(said({ key: 'notSure', params: { can: ['TAKE', 'GO IN'] } })).toBe(
+      'Nothing was changed. You can text now: TAKE, GO IN.',
+    );
+    expect(said({ key: 'notSure', params: { can: [] } })).not.toContain('CLEAR');
   });
 });

@@ -1,2 +1,3 @@
 /** The messages to nurses with parameters of every kind, as the sheet prints them. */
 export * from '#src/protocol/nurseSamples.ts';
+export * from '#src/protocol/pageSamples.ts';

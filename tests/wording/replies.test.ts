@@ -4,6 +4,7 @@ import type { QuestionKey } from '#machines/facts.ts';
 import { lexicons } from '#src/reading/lexicon.ts';
 import { readNurse } from '#src/reading/nurse.ts';
 import { type Open, read } from '#src/reading/read.ts';
+import { type NurseOffer, nurseOffers } from '#src/wording/nurseSays.ts';
 import { wordForNurse } from '#src/wording/word.ts';
 import { nurseParams } from './nurseSamples.ts';
 import { offered } from './offered.ts';
@@ -140,9 +141,12 @@ describe('the words of a nurse', () => {
     const [page] = nurseParams.page;
     if (page === undefined) throw new Error('there is a sample page');
     expect(wordForNurse({ key: 'page', params: page }, scene)).toContain('Reply TAKE');
-    for (const word of ['TAKE', 'CLEAR', 'CLOSE']) {
-      expect(wordForNurse({ key: 'notSure', params: {} }, scene)).toContain(word);
-      expect(readNurse(word).word).toBe(word.toLowerCase());
+    const text = wordForNurse({ key: 'notSure', params: { can: nurseOffers } }, scene);
+    const behind: Partial<Record<NurseOffer, string>> = { TELL: ' ring me', FACT: ' tube gj', PRACTICE: ' Robin' };
+    for (const offer of nurseOffers) {
+      expect(text).toContain(offer);
+      const word = offer === 'GO IN' ? 'send-in' : offer.toLowerCase();
+      expect(readNurse(`${offer}${behind[offer] ?? ''}`).word).toBe(word);
     }
   });
 });

@@ -102,6 +102,13 @@ export async function actOn(desk: Desk, found: Looked, event: Unstamped<NurseEve
   return nurseStep(desk, await takenByHer(desk, found), { ...event, ...(hers && { byTaker: true }) });
 }
 
+/** What she has now, and what of it she could clear: taking it changes nothing of that. */
+export async function hasNow(desk: Desk, cases: readonly LockedCase[]): Promise<NurseSay> {
+  const looked = desk.turn.paused ? [] : await look(desk, cases);
+  const clear = looked.filter(({ view }) => view.clearable).map(({ theCase }) => caseName(theCase));
+  return { key: 'taken', params: { cases: cases.map(caseName), clear } };
+}
+
 /** The case as the last step left it. */
 export async function again({ turn, parts, phone }: Desk, theCase: LockedCase): Promise<LockedCase> {
   const cases = await lockPagedCases(turn.client, parts.seal, phone.id);

@@ -7,7 +7,7 @@ import { showMedia } from '../media.ts';
 import { caseName } from '../plan.ts';
 import { takeParked } from '../safeMessage.ts';
 import { type SignalAt, takeStep } from '../turn.ts';
-import { type Desk, isSay, type Looked, look, meant, otherTaker, placeOf, takeOne, tell } from './desk.ts';
+import { type Desk, hasNow, isSay, type Looked, look, meant, otherTaker, placeOf, takeOne, tell } from './desk.ts';
 import { askToTakeOver } from './takeOver.ts';
 
 const openPages = statement('nurse.openPages', 'SELECT DISTINCT case_id FROM page WHERE phone_id = $1 AND open');
@@ -33,7 +33,7 @@ export async function take(desk: Desk, named: LockedCase | null): Promise<NurseS
     await showMedia(parts, turn, theCase, phone.id);
     parts.checkpoint('page taken');
   }
-  return taken.length === 0 ? askToTakeOver(desk, named) : { key: 'taken', params: { cases: taken.map(caseName) } };
+  return taken.length === 0 ? askToTakeOver(desk, named) : hasNow(desk, taken);
 }
 
 /** To the person after her; she is off it where nobody has taken it since, or she has. */

@@ -4,7 +4,7 @@ import { type LockedCase, rememberRelay } from '../cases.ts';
 import { caseName } from '../plan.ts';
 import { takeStep } from '../turn.ts';
 import { remember } from './confirmed.ts';
-import { again, type Desk, look, otherTaker, placeOf, takeOne, tellPhone } from './desk.ts';
+import { again, type Desk, hasNow, look, otherTaker, placeOf, takeOne, tellPhone } from './desk.ts';
 
 /** The answer to TAKE where no page waits for her: what she has already, or who has it. */
 export async function askToTakeOver(desk: Desk, named: LockedCase | null): Promise<NurseSay> {
@@ -16,7 +16,7 @@ export async function askToTakeOver(desk: Desk, named: LockedCase | null): Promi
     else if (found.view.takenBy !== null) hers.push(found.theCase);
   }
   const [only] = held;
-  if (hers.length > 0) return { key: 'taken', params: { cases: hers.map(caseName) } };
+  if (hers.length > 0) return hasNow(desk, hers);
   if (only === undefined) return { key: 'nothingToTake', params: {} };
   if (held.length > 1)
     return { key: 'which', params: { word: 'TAKE', cases: held.map((one) => caseName(one.theCase)) } };
@@ -47,5 +47,5 @@ export async function takeOver(desk: Desk, theCase: LockedCase): Promise<NurseSa
   await rememberRelay(turn.client, theCase.id, null);
   const params = { ...caseName(theCase), nurse: desk.name };
   await tellPhone(desk, other.phoneId, { key: 'takenOver', params });
-  return { key: 'taken', params: { cases: [caseName(theCase)] } };
+  return hasNow(desk, [theCase]);
 }

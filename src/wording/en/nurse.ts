@@ -2,7 +2,7 @@
 import { type PageReason, pageLevels, type Sign, type TubeKind } from '#machines/facts.ts';
 import { levelOf } from '#machines/paging/levels.ts';
 import type { NurseCatalogue } from '../catalogue.ts';
-import type { HandoverKey, NursePage, PauseKey, RehearsalKey, SwapKey } from '../nurseSays.ts';
+import type { HandoverKey, NurseOffer, NursePage, PauseKey, RehearsalKey, SwapKey } from '../nurseSays.ts';
 import { clip, plainText } from '../plain.ts';
 import { dates, number, tubeKindNames } from './facts.ts';
 import { dispositionNames, insideNames, reasonNames, tractNames } from './nurseNames.ts';
@@ -63,11 +63,12 @@ function assessment(page: NursePage): string {
   ].join(', ');
 }
 
-/** What she adds to her own care: the family's language, and a call ahead where the child goes in. */
-function request({ language, disposition }: NursePage): string {
+/** What she adds to her own care: the family's language, a call ahead where the child goes in, a clearance where one is possible. */
+function request({ language, disposition, clearable }: NursePage): string {
   return [
     ...(language === 'en' ? [] : [` Speaks ${languageNames[language]}.`]),
     ...(disposition === 'go-in' ? [' Ring ED ahead.'] : []),
+    ...(clearable ? [' Wants CLEAR.'] : []),
   ].join('');
 }
 
@@ -82,6 +83,14 @@ function pageText(page: NursePage): string {
   );
 }
 
+/** Words that want more behind them. */
+const offerNames: Partial<Readonly<Record<NurseOffer, string>>> = {
+  TELL: 'TELL and your words',
+  FACT: 'FACT and the right one',
+  CLOSE: 'CLOSE and how it ended',
+  PRACTICE: "PRACTICE and a child's name",
+};
+
 export const nurse: Omit<NurseCatalogue, HandoverKey | PauseKey | RehearsalKey | SwapKey> = {
   ...replies,
   page: (page) => {
@@ -93,12 +102,14 @@ export const nurse: Omit<NurseCatalogue, HandoverKey | PauseKey | RehearsalKey |
   pageCall: (page) =>
     `This is the feeding tube line${page.again ? ', calling again' : ''}, with a page at level ${page.level}. ` +
     `${page.gap ? 'The rota names nobody now, so it comes to you. ' : ''}` +
-    `${nameChild(page.child)}: ${nameReasons(page)}. ${background(page)}. ${assessment(page)}. ` +
+    `${nameChild(page.child)}: ${nameReasons(page)}. ${background(page)}. ${assessment(page)}.${page.clearable ? ' It waits for your clearance.' : ''} ` +
     'The details are in your texts. To take this page, press 1, or reply to the text with the word take.',
   news: ({ level, reason, child, code }) =>
     `${level.toUpperCase()} news on ${nameCase({ child, code })}: ${reasonNames[reason]}. You have this case.`,
-  taken: ({ cases }) =>
-    `You have ${cases.map(nameCase).join(', ')}. The family is told. To reach them: TELL and your words, or CALL. When it is settled: CLOSE.`,
+  taken: ({ cases, clear }) =>
+    `You have ${cases.map(nameCase).join(', ')}. The family is told. To reach them: TELL and your words, or CALL. ` +
+    `${clear.length === 0 ? '' : `To let the family use the tube: CLEAR${cases.length === 1 ? '' : ` and ${clear.map(({ code }) => code).join(' or ')}`}. `}` +
+    'When it is settled: CLOSE.',
   nothingToTake: () => 'No page is waiting for you.',
   clearConfirm: ({ child, tubeKind, ph, code }) =>
     `Clear ${nameCase({ child, code })}? ${kindName(tubeKind)}, hard insertion, ` +
@@ -117,8 +128,10 @@ export const nurse: Omit<NurseCatalogue, HandoverKey | PauseKey | RehearsalKey |
   },
   closeConfirm: (name) => `Close ${nameCase(name)}? The family is told, and no more pages are sent.\nReply YES or NO.`,
   closed: (name) => `Closed. ${nameCase(name)}: the family is told.`,
-  notSure: () =>
-    'I read these: TAKE, PASS, MORE, TELL and your words, CALL, FACT, CLEAR (a hard insertion), GO IN, CLOSE and how it ended, WRONG, PRACTICE and a child.',
-  nothingPending: () => 'Nothing was changed. I read TAKE, PASS, MORE, TELL, CALL, FACT, CLEAR, GO IN, CLOSE, WRONG.',
+  notSure: ({ can }) =>
+    can.length === 0
+      ? 'Nothing was changed. No case waits for you.'
+      : `Nothing was changed. You can text now: ${can.map((word) => offerNames[word] ?? word).join(', ')}.`,
+  nothingPending: () => 'Nothing was changed.',
   stopped: () => 'You opted out, so pages may not reach this phone. Tell your team now who takes your calls.',
 };
