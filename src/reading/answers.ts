@@ -7,7 +7,18 @@ import { firstPlaced } from './firstPlaced.ts';
 import { howIn } from './howIn.ts';
 import { ownTube } from './ownTube.ts';
 import { ph } from './ph.ts';
-import { confirm, contents, fedLately, firstFeed, kit, looks, nextDay, secured, unwell } from './plainAnswers.ts';
+import {
+  confirm,
+  contents,
+  fedLately,
+  firstFeed,
+  kit,
+  looks,
+  nextDay,
+  secured,
+  strips,
+  unwell,
+} from './plainAnswers.ts';
 import type { Found, Said } from './said.ts';
 import type { SignsHeard } from './signs.ts';
 import { tubeKind } from './tubeKind.ts';
@@ -47,8 +58,7 @@ export const readers: Readonly<Record<QuestionKey, Reader>> = {
     event(cameOut(said), heard, (value) => ({ ...heard, type: 'answer.came-out', value })),
   'after-in': (said, signs, heard) =>
     event(unwell(said, signs), heard, (value) => ({ ...heard, type: 'answer.after-in', value })),
-  strips: (said, _, heard) =>
-    event(yesNo(said, said.words.answers.strips), heard, (value) => ({ ...heard, type: 'answer.strips', value })),
+  strips: (said, _, heard) => event(strips(said), heard, (value) => ({ ...heard, type: 'answer.strips', value })),
   contents: (said, _, heard) => event(contents(said), heard, (value) => ({ ...heard, type: 'answer.contents', value })),
   ph: (said, _, heard) => event(ph(said), heard, (value) => ({ ...heard, type: 'answer.ph', value })),
   'fed-lately': (said, _, heard) =>

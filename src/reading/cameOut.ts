@@ -8,6 +8,8 @@ import { afterCorrection } from './yesNo.ts';
 
 /** "Over an hour" is open-ended; it is taken for half as long again (common practice, no source). */
 const atLeastShare = 1.5;
+/** "A bit over an hour" is taken for a quarter more (common practice, no source). */
+const justOverShare = 1.25;
 /** One statement names few times; the rest of a longer list is not read. */
 const mostTimes = 12;
 /** Nor does a text a parent types have more statements about it. */
@@ -22,7 +24,8 @@ function lengthMs({ second = 0, minute = 0, hour = 0, day = 0, week = 0, month, 
 }
 
 function agoMs({ high, firmness }: Span): number {
-  return lengthMs(high) * (firmness === 'at-least' ? atLeastShare : 1);
+  const share = firmness === 'at-least' ? atLeastShare : firmness === 'just-over' ? justOverShare : 1;
+  return lengthMs(high) * share;
 }
 
 function daysAgoIn(clause: string, hour: number, bare: boolean, { clock: clockWords }: Lexicon): number | null {
@@ -139,6 +142,7 @@ function longAgo(piece: string, { calendar }: Lexicon): boolean {
 export function cameOutTold(said: Said): number | null {
   // "Her medicine is due at 6" is no time of the tube.
   const plain = said.plain
+    .replace(said.words.times.illSince, ' ')
     .split(said.words.times.dueEnd)
     .filter((piece) => !said.words.times.dueTime.test(piece) && !longAgo(piece, said.words))
     .join(', ');

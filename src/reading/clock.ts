@@ -52,7 +52,7 @@ export function clockTimesIn(text: string, { clock }: Lexicon): ClockTime[] {
 }
 
 /** How soon to come a clock time must be to be taken for a slip instead of a time of the day before. */
-const soonMs = { bare: 30 * 60_000, named: 4 * 3_600_000 };
+const soonMs = { bare: 90 * 60_000, named: 4 * 3_600_000 };
 const clockSlackMs = 60_000;
 
 /** The last such moment on the told day, or ever; 'future' where it has not come yet. */

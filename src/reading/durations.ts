@@ -7,8 +7,8 @@ export type TimeUnit = (typeof timeUnitNames)[number];
 /** How far "about 8 weeks" may be off either way (common practice, no source). */
 export const roughShare = 0.2;
 
-/** How the number was meant: as said, to the unit only, roughly, at least, or less than. */
-export type Firmness = 'firm' | 'coarse' | 'rough' | 'at-least' | 'less-than';
+/** How the number was meant: as said, to the unit only, roughly, a little more, at least, or less than. */
+export type Firmness = 'firm' | 'coarse' | 'rough' | 'just-over' | 'at-least' | 'less-than';
 
 export interface Span {
   /** From the text: where it stands. */
@@ -27,7 +27,7 @@ const forms = onceEach(({ grammar, times }) => {
   const counted = `(\\d+(?:\\.\\d+)?|${Object.keys(times.vague).join('|')})`;
   return {
     pattern: new RegExp(
-      `${counted}\\+? ?(?:(?:${times.spanJoin}) ?${counted} ?)?-?(${units})\\b(?: (?:${times.spanTail}) ${counted}\\b(?! ?(?:${units}|[:/])))?`,
+      `${counted}\\+? ?(?:(?:${times.spanJoin}) ?${counted} ?)?-?(${units})\\b(?: (?:${times.spanTail}) ${counted}\\b(?! ?(?:${units}|[:/]|\\.\\d)))?`,
       'g',
     ),
     unitForms: timeUnitNames.map((unit) => ({ unit, form: new RegExp(`^(?:${grammar.timeUnits[unit]})$`) })),
@@ -50,10 +50,17 @@ function firmnessAt(text: string, at: number, end: number, otherwise: Firmness, 
   const after = text.slice(end, end + 24);
   // "No more than" holds "more than".
   if (words.lessBefore.test(before)) return 'less-than';
+  if (words.justOverBefore.test(before)) return 'just-over';
   if (words.atLeastBefore.test(before) || words.atLeastAfter.test(after)) return 'at-least';
   return words.roughBefore.test(before) || words.roughAfter.test(after) || words.roughAnywhere.test(text)
     ? 'rough'
     : otherwise;
+}
+
+/** Whether this unit can go on a span: "2 hours 10 minutes"; "45 minutes an hour" and "half an hour 40 minutes" are two lengths. */
+function goesOn({ low }: Span, unit: TimeUnit): boolean {
+  const smallest = timeUnitNames.findIndex((name) => low[name] !== undefined);
+  return timeUnitNames.indexOf(unit) < smallest && Object.values(low).every(Number.isInteger);
 }
 
 /** All spans in order; parts that follow each other with a smaller unit are one span. */
@@ -67,7 +74,7 @@ export function spansIn(text: string, words: Lexicon): Span[] {
     const end = at + match[0].length;
     const last = spans.at(-1);
     const between = last ? text.slice(last.end, at) : '';
-    if (last && words.times.spanAnd.test(between) && last.low[unit] === undefined) {
+    if (last && words.times.spanAnd.test(between) && goesOn(last, unit)) {
       spans[spans.length - 1] = {
         ...last,
         end,

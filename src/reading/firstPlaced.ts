@@ -35,7 +35,7 @@ export function daysBack(today: DateTime, { day = 0, week = 0, month = 0, year =
 /** A length of time before today as days; `less-than` may be as young as today. */
 function daysOfSpan({ low, high, firmness }: Span, today: DateTime): Days {
   const latest = daysBack(today, low);
-  if (firmness === 'at-least') return { earliest: null, latest };
+  if (firmness === 'at-least' || firmness === 'just-over') return { earliest: null, latest };
   if (firmness === 'less-than') return { earliest: daysBack(today, high), latest: today };
   const earliest = daysBack(today, high);
   if (firmness === 'firm') return { earliest, latest };
@@ -167,6 +167,7 @@ export function firstPlacedTold(said: Said): DateRange | null {
   const about = said.open.asking === 'confirm' && said.words.times.aboutPlacing.test(said.plain);
   // "No, they put in a GJ in January" says when the kind changed.
   const asked = about && tubeKindTold(said) === null;
-  const found = settle(placings(said, today, asked), today, isHedged(said));
+  const placed = part(said, said.plain.replace(said.words.times.illSince, ' '));
+  const found = settle(placings(placed, today, asked), today, isHedged(said));
   return found && 'value' in found ? found.value : null;
 }

@@ -22,7 +22,16 @@ function howSaid(text: string, { howIn: words }: Lexicon): 'easy' | 'hard' | 'sl
 /** "Easy?", "stop pushing?": no answer. */
 const asksBack = /^[^?]{1,24}\?+$/;
 
-function plainHowIn(said: Said): Found<InsertedAnswer> {
+/** "It went in, then it slid out": what was said last holds. */
+export function cameBackOut(plain: string, { howIn: words }: Lexicon): boolean {
+  const out = [...plain.matchAll(words.backOut)].at(-1);
+  if (out === undefined) return false;
+  const after = plain.slice(out.index + out[0].length);
+  return !words.firmlyIn.test(after) && !words.inNow.test(after);
+}
+
+function plainHowIn(whole: Said): Found<InsertedAnswer> {
+  const said = part(whole, whole.plain.replace(whole.words.yesNo.aside, ' | '));
   const { plain, open } = said;
   const words = said.words.howIn;
   if (mayHoldLatex(said)) return null;
@@ -31,6 +40,7 @@ function plainHowIn(said: Said): Found<InsertedAnswer> {
   const how = howSaid(plain, said.words);
   const withoutHow = plain.replace(words.notEasy, ' _ ').replace(words.wentEasy, ' _ ').replace(words.wentHard, ' _ ');
   if (words.stillTrying.test(plain)) return null;
+  if (cameBackOut(plain, said.words)) return { value: 'no' };
   const isIn = words.firmlyIn.test(plain) && !words.notIn.test(plain);
   if (words.secondTryIn.test(plain) && !words.notIn.test(plain)) return { value: 'hard' };
   if (withoutHow.search(words.wontGo) !== -1 && !isIn) return { value: 'no' };

@@ -20,9 +20,10 @@ function fault(text: string, { tube: words }: Lexicon): 'long-inside' | 'burst' 
 
 function plainOwnTube(said: Said): Found<OwnTubeAnswer> {
   const { grammar, tube, answers } = said.words;
-  const kept = part(said, said.plain.replace(tube.tubeWhole, grammar.marks.yes));
   const named = fault(said.plain, said.words);
   if (named) return { value: named };
+  if (tube.notLookedAt.test(said.plain)) return { value: 'unknown' };
+  const kept = part(said, said.plain.replace(tube.notLong, ' ').replace(tube.tubeWhole, grammar.marks.yes));
   const found = yesNo(kept, answers.ownTube);
   return found && 'unclear' in found && found.unclear === 'unsure' ? { value: 'unknown' } : found;
 }

@@ -2,9 +2,10 @@
 import type { KitAnswer, Told, YesNo, YesNoUnknown } from '#machines/facts.ts';
 import { clockTimesIn, momentOf } from './clock.ts';
 import { type Firmness, roughShare, spansIn } from './durations.ts';
+import { ph } from './ph.ts';
 import { type Found, part, type Said } from './said.ts';
 import type { SignsHeard } from './signs.ts';
-import { wordsOf } from './spell.ts';
+import { isScrambled, wordsOf } from './spell.ts';
 import { withoutCorrection, yesNo, yesNoUnknown } from './yesNo.ts';
 
 /** The emergency kit at hand, and someone there who was shown how. Only words that say so are "not shown". */
@@ -24,11 +25,20 @@ export function kit(said: Said): Found<KitAnswer> {
 /** Whether the facts on file are right. "Yes, but" with a change that was not understood is no yes. */
 export function confirm(said: Said, told: Told): Found<YesNo> {
   const words = said.words.answers;
+  if (words.exceptFact.test(said.plain) && Object.keys(told).length === 0) return { value: 'no' };
   const found = yesNo(said, words.confirm);
   const isYes = found !== null && 'value' in found && found.value === 'yes';
   return isYes && words.exception.test(said.plain) && Object.keys(told).length === 0
     ? { unclear: 'two-answers' }
     : found;
+}
+
+/** PH strips at hand. A reading sent at once says that they are; it is asked for in its turn. */
+export function strips(said: Said): Found<YesNo> {
+  const found = yesNo(said, said.words.answers.strips);
+  const isReading = wordsOf(said.plain).every((word) => /^\d/.test(word) || said.words.ph.readingWords.has(word));
+  const reading = found === null && isReading ? ph(said) : null;
+  return reading !== null && 'value' in reading ? { value: 'yes' } : found;
 }
 
 /** Whether stomach contents came back; air alone is none. */
@@ -80,7 +90,11 @@ export function secured(said: Said): Found<YesNo> {
   const words = said.words.answers;
   const found = yesNo(said, words.secured);
   const isYes = found !== null && 'value' in found && found.value === 'yes';
-  return isYes && words.notAll.test(said.plain) ? { value: 'no' } : found;
+  if (isYes && words.notAll.test(said.plain)) return { value: 'no' };
+  // "Balloon filled, no tape": one step that is missing is a no.
+  const isBoth = found !== null && 'unclear' in found && found.unclear === 'two-answers';
+  if (isBoth && words.secured.no?.test(said.plain)) return { value: 'no' };
+  return found ?? (isScrambled(said.plain, words.doneWords) ? { value: 'yes' } : null);
 }
 
 /** The hour within which a feed may explain a high reading. */
@@ -111,8 +125,9 @@ export function fedLately(whole: Said): Found<YesNoUnknown> {
       : yesNoUnknown(said, words.fedLately);
   }
   const { minutes, firmness } = since;
-  if (minutes > feedMinutes || (firmness === 'at-least' && minutes === feedMinutes)) return { value: 'no' };
-  if (firmness === 'at-least') return { value: 'unknown' };
+  const orMore = firmness === 'at-least' || firmness === 'just-over';
+  if (minutes > feedMinutes || (orMore && minutes === feedMinutes)) return { value: 'no' };
+  if (orMore) return { value: 'unknown' };
   return firmness !== 'rough' || minutes <= feedMinutes * (1 - roughShare) ? { value: 'yes' } : { value: 'unknown' };
 }
 
@@ -132,7 +147,9 @@ export function unwell(said: Said, heard: SignsHeard): Found<YesNo> {
   const denies = heard.denied.length > 0;
   // "I read that wrong, no pain": beside signs denied, words of correction answer nothing.
   const found = yesNo(denies ? part(rest, withoutCorrection(rest)) : rest, words.unwell);
-  if (denies && found && 'value' in found && found.value === 'yes') return { unclear: 'two-answers' };
+  const isYes = found !== null && 'value' in found && found.value === 'yes';
+  // "Yes, I have strips" answers another question.
+  if (isYes && (denies || words.otherMatter.test(rest.plain))) return { unclear: 'two-answers' };
   const unread = heard.rest.replace(/[^\p{L}\p{N}]+/gu, ' ').trim();
   if (found || (said.plain.length > mostDenialLength && unread.length > mostUnreadLength)) return found;
   return denies && heard.sure.length + heard.near.length === 0 ? { value: 'no' } : null;

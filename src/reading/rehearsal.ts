@@ -12,8 +12,9 @@ export function rehearsalSaid(raw: string, out: boolean): RehearsalSaid | null {
     .replace(/[.,;:!?-]+/g, ' ')
     .replace(/\s+/g, ' ')
     .trim();
+  const ours = languageCodes.reduce((rest, code) => rest.replace(lexicons[code].rehearsal.otherPractice, ' '), plain);
   const says = (which: 'wish' | 'over' | 'real' | 'named') =>
-    languageCodes.some((code) => lexicons[code].rehearsal[which].test(plain));
+    languageCodes.some((code) => lexicons[code].rehearsal[which].test(ours));
   if (says('wish')) return 'wish';
   if (says('over')) return 'over';
   return says('real') || (out && says('named')) ? 'real' : null;

@@ -171,10 +171,14 @@ function hearIn(said: Said): Heard {
   const words = said.words.signs;
   const notes = new Notes();
   let rest = said.plain;
+  /** What was denied last: "no blood. well, a speck" takes it back. */
+  let deniedLast: readonly Sign[] = [];
   /** Statements without a sign: a text that says one again and again is not searched again and again. */
   const silent = new Set<string>();
   for (const { text, asks } of sentencesOf(said.plain, words)) {
     for (const statement of statementsOf(withoutLookalikes(text, words), words)) {
+      if (deniedLast.length > 0 && words.someAfterAll.test(statement))
+        for (const sign of deniedLast) notes.note(sign, 'near');
       if (silent.has(statement)) continue;
       const hits = hitsIn(statement, words);
       if (hits.length === 0) {
@@ -184,7 +188,9 @@ function hearIn(said: Said): Heard {
       const ofOther = words.otherPerson.test(statement);
       const doubted = isDoubted(statement, text, asks, words);
       const standings = hits.map((hit) => standing(hit, statement, doubted, hits, words));
-      if (standings.every((how) => how === 'denied')) rest = rest.replace(deniedWords(statement, hits, words), ' ; ');
+      const allDenied = standings.every((how) => how === 'denied');
+      deniedLast = allDenied ? hits.map(({ sign }) => sign) : [];
+      if (allDenied) rest = rest.replace(deniedWords(statement, hits, words), ' ; ');
       hits.forEach((hit, place) => {
         if (leaksBlood(hit, hits, standings)) return;
         if (ofOther && hit.sign !== 'breathing') notes.ofOthers.add(hit.sign);

@@ -51,6 +51,15 @@ export function wordsOf(plain: string): string[] {
   return plain.split(/[^\p{L}\p{N}]+/u).filter((word) => word !== '');
 }
 
+/** Whether a text is one of these words with its letters in disorder, doubled or left out once: "doen", "dnoe", "finshed". */
+export function isScrambled(plain: string, of: readonly string[]): boolean {
+  const letters = (word: string) => [...new Set(word)].sort().join('');
+  const [word = '', ...more] = wordsOf(plain);
+  const isLike = (known: string) =>
+    word[0] === known[0] && letters(word) === letters(known) && Math.abs(word.length - known.length) <= 1;
+  return more.length === 0 && of.some(isLike);
+}
+
 /** Whether a word is one slip away from one of these words, and neither one of them nor a real word of its own. */
 export function isSlip(word: string, of: readonly string[], real: ReadonlySet<string>): boolean {
   if (word.length < 3 || real.has(word) || of.includes(word)) return false;

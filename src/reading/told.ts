@@ -1,10 +1,10 @@
 /** Gathers everything a text tells unasked: only what its words say firmly. */
 import type { DateTime } from 'luxon';
-import type { DateRange, PhReading, Told } from '#machines/facts.ts';
+import type { DateRange, PhReading, QuestionKey, Told } from '#machines/facts.ts';
 import { datesIn } from './calendar.ts';
 import { cameOutTold } from './cameOut.ts';
 import { daysBack, firstPlacedTold, localToday } from './firstPlaced.ts';
-import { howInTold } from './howIn.ts';
+import { cameBackOut, howInTold } from './howIn.ts';
 import { mayHoldLatex, toldLatexAllergy } from './latex.ts';
 import { ownTubeTold } from './ownTube.ts';
 import { phCorrected, ph as readPh } from './ph.ts';
@@ -48,14 +48,17 @@ function earlyReading(said: Said): PhReading | null {
   return found && 'value' in found ? found.value : null;
 }
 
+const asksHowIn: ReadonlySet<QuestionKey | null> = new Set<QuestionKey | null>(['tube-in', 'own-tube-in']);
+
 /** Every fact of the text; a field is absent where the text says nothing of it. */
 export function gatherTold(said: Said): Told {
   const { asking, tubeIn } = said.open;
   const tubeKind = tubeKindTold(said);
   const firstPlaced = firstPlacedTold(said);
   const weight = weightTold(said);
-  // "Twenty minutes out" is on the way.
-  const cameOutAtMs = asking === 'arrived' ? null : cameOutTold(said);
+  // "Twenty minutes out" is on the way; a new tube that would not stay in is not the first one that came out.
+  const isOther = asking === 'arrived' || (asksHowIn.has(asking) && cameBackOut(said.plain, said.words));
+  const cameOutAtMs = isOther ? null : cameOutTold(said);
   const ownTube = ownTubeTold(said);
   const kit = kitTold(said);
   // At the first feed it is the feed that went in.

@@ -94,8 +94,10 @@ const afterSecuring: ReadonlySet<QuestionKey | null> = new Set<QuestionKey | nul
 ]);
 
 /** No flow, or stiff while filling. */
-export function hasTubeProblem({ plain, open, words: { wishes: words } }: Said): boolean {
+export function hasTubeProblem({ plain, open, words: { wishes: words, yesNo } }: Said): boolean {
   return (
-    open.tubeIn && afterSecuring.has(open.asking) && words.tubeProblem.test(plain.replace(words.noTubeProblem, ' '))
+    open.tubeIn &&
+    afterSecuring.has(open.asking) &&
+    words.tubeProblem.test(plain.replace(words.noTubeProblem, ' ').replace(yesNo.aside, ' | '))
   );
 }

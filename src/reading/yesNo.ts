@@ -70,13 +70,15 @@ export function withoutCorrection({ plain, words }: Said): string {
 
 function simpleYesNo(plain: string, statements: Statements, lexicon: Lexicon): Found<YesNo> {
   const words = lexicon.yesNo;
-  const kept = blank(blank(blank(plain, statements.neutral), words.neutral), words.contrast);
+  const answering = blank(plain, words.aside);
+  const saysMore = answering !== plain;
+  const kept = blank(blank(blank(answering, statements.neutral), words.neutral), words.contrast);
   const unsure = has(kept, words.unsure);
   const settled = blank(kept, words.unsure);
   const said = clausesOf(settled, lexicon).map((clause) => statement(clause, words.filler));
   const no =
     has(settled, statements.strictNo ? words.plainNo : words.no) ||
-    (statements.no !== undefined && has(kept, statements.no));
+    (statements.no !== undefined && has(blank(answering, statements.neutral), statements.no));
   const plainYes = has(blank(settled, words.no), words.yes);
   const stated = [...said, ...clausesOf(plain, lexicon)];
   const yes = plainYes || stated.some((clause) => words.yesStatement.test(clause) || statements.yes?.test(clause));
@@ -85,7 +87,8 @@ function simpleYesNo(plain: string, statements: Statements, lexicon: Lexicon): F
   if (!yes && !no) return null;
   if (asksBack.test(plain)) return { unclear: 'unsure' };
   if (no) return { value: 'no' };
-  if (statements.unless?.test(kept)) return { unclear: 'unsure' };
+  // "Yes, but the plunger won't move."
+  if (saysMore || statements.unless?.test(kept)) return { unclear: 'unsure' };
   return wordsOf(plain).some((word) => isDoubtful(word, lexicon)) ? { unclear: 'unsure' } : { value: 'yes' };
 }
 

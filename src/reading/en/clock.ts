@@ -27,7 +27,10 @@ export const clockForms: readonly ClockForm[] = [
     read: (m) => ({ hour: Number(m[1]), minute: Number(m[2]), half: halfOf(['', m[1] ?? '', ...m.slice(3)], 2) }),
   },
   {
-    pattern: new RegExp(`\\bhalf past (\\d{1,2})${half}`, 'g'),
+    pattern: new RegExp(
+      `(?<![\\d.] ?(?:and )?(?:a )?)\\bhalf (?:past )?(\\d{1,2})(?! ?(?:an?|min|hour|hr|sec|day|week|month|year|kg|lb|[./:\\d]))${half}`,
+      'g',
+    ),
     read: (m) => ({ hour: Number(m[1]), minute: 30, half: halfOf(m, 2) }),
   },
   {
@@ -118,4 +121,4 @@ export const justNow =
 export const hourOrMinutes = /^(?:about|bout) \d{1,2}$/;
 /** "Before midnight" has no earlier end. */
 export const beforeTime =
-  /\b(?:before|sometime before|earlier than)(?: like| about| around)? (?:midnight|noon|\d{1,2}(?!\d| ?(?:m|hour|hr|sec|day)))/;
+  /\b(?:before|sometime before|earlier than)(?: like| about| around)? (?:midnight|noon|\d{1,2}(?!\d|\.\d| ?(?:m|hour|hr|sec|day)))/;

@@ -17,6 +17,19 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
   [/\b(?:havnt|havent|havenot)\b/g, 'havent'],
   [/\b(it|she|he|that|there|what|who) is\b/g, '$1s'],
   [/\bi am\b/g, 'im'],
+  [/\baint\b/g, 'isnt'],
+  [
+    /\b(\w*(?:com|stopp|bleed|puk|throw|breath|leak|push|vomit|pour|runn|keep|gett|go|cry|scream|sleep|chok|drip))in\b/g,
+    '$1ing',
+  ],
+  [/\ban (?=(?:it|he|she|i|they|now|its|hes|shes|a|the)\b)/g, 'and '],
+  // Said before "no" or "nah", "yeah" only takes it up.
+  [
+    /\b(?:yeah|yea|yeh|ya|yah),? (?=(?:no|nah|naw),? (?:nothing|none|not|nope|zip|nada|air|dry|empty|its (?:dry|empty)|(?:\w+ )?(?:dont|didnt|doesnt|hasnt|havent|wont|cant|couldnt|never))\b)/g,
+    ' ',
+  ],
+  [/\brite\b/g, 'right'],
+  [/\bstil\b/g, 'still'],
   [/\bem\b/g, 'them'],
   [/\ba and e\b/g, 'er'],
   [/\bw\/o\b/g, 'without'],

@@ -84,7 +84,7 @@ export const rewrites: readonly Rewrite[] = [
   [/\b(\d{1,2}) fortnights\b/g, (_, count) => `${2 * Number(count)} weeks`],
   [/\bone (?=and a half|1\/2)/g, '1 '],
   [
-    /(?<=\b(?:quarter|half|5|10|20|25) (?:to|past|till|til|after) )one\b|\bone(?= (?:[0-5]\d(?! ?(?:ml|mls|cc|kg|lbs?|mins?|minutes?|mg))|oclock|o clock)\b)/g,
+    /(?<=\b(?:quarter|half|5|10|20|25) (?:to|past|till|til|after) |\b(?:gone|about|around|at|since|nearly) half |^half )one\b|\bone(?= (?:[0-5]\d(?! ?(?:ml|mls|cc|kg|lbs?|mins?|minutes?|mg))|oclock|o clock)\b)/g,
     '1',
   ],
   [/\b(\d+)(?: (?:and|n) a? ?(?:half|1\/2)| (?:half|1\/2))(?![a-jl-z\d])(?! (?:way|out|in)\b)/g, '$1.5'],

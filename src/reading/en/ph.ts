@@ -1,8 +1,9 @@
 /** English around the number on a pH strip. */
 /** Between the two ends of a range, and what may stand before and after. */
-export const beforeJoin = '(?:ish ?)?';
+export const beforeJoin =
+  '(?:ish ?)?(?:,? ?(?:to me|for me|i think|i reckon|i guess|id say|i would say|(?:he|she) (?:says|said|reckons|thinks)|(?:husband|wife|hubby|partner) (?:says|reckons|thinks)) ?)?';
 export const join =
-  ',? ?\\b(?:possibly|could be|might be|may be|but (?:could|might|may) be|or even|or maybe)\\b|,? ?\\bor\\b|\\bto\\b|\\band\\b|\\bmaybe\\b|-|/|~|\\bthrough\\b';
+  ',? ?\\b(?:(?:but|or|though|although) (?:it )?(?:could|might|may) (?:(?:well|also|even|easily|just) )*be|(?:but|and|though|or) (?:my |the )?(?:husband|wife|hubby|partner|mum|mom|dad|mother|sister|nurse|he|she|other half) (?:says?|said|thinks?|reckons?|sees?)|possibly|could be|might be|may be|but (?:could|might|may) be|or even|or maybe)\\b|,? ?\\bor\\b|\\bto\\b|\\band\\b|\\bmaybe\\b|-|/|~|\\bthrough\\b';
 export const afterJoin = '(?:maybe |a |like |about |the )?';
 export const above = '>=?|\\+|\\b(?:over|above|higher than|more than|greater than|at least|past)\\b';
 export const orAbove = '\\+|(?:or|and) (?:over|above|higher|more|up|greater)\\b|plus\\b';
@@ -67,3 +68,9 @@ export const openLookalikes: ReadonlySet<string> = new Set(
 );
 /** What is left of "more than" and "at least" where their first word was not read. */
 export const comparing = /\b(?:than|least)\b|\bat \w{3,5} \d/;
+/** Words that may stand beside a number which is nothing but a reading. */
+export const readingWords: ReadonlySet<string> = new Set(
+  'its it is the ph strip paper says say reads read reading shows showing about around like a looks got at or to between and maybe'.split(
+    ' ',
+  ),
+);

@@ -16,7 +16,7 @@ export const signWords: readonly SignWords[] = [
   {
     sign: 'colour',
     sure: new RegExp(
-      `\\b(?:cyanosed|dusky|purplish|bluish|blueish|(?:${who}|${body}|tur\\w{1,6}|go(?:es|ing|ne)|went|looks?|looking|all|around)(?: (?:is|are|r|was|looks?|looking|look|turning|turned|going|gone|went|getting|all|so|really|very|a|bit|little|around|the|like|kind|of|kinda)){0,4} (?:blue|blu|bluish|blueish|grey|gray|greyish|grayish|purple|ashen|dusky)|(?:blue|blu|bluish|grey|gray|purple|dusky) (?:in the |around the |around (?:her|his) )?${body}|very pale|really pale|so pale|extremely pale|super pale|pale as|ghost(?:ly)? white|white (?:as|like) (?:a )?(?:sheet|ghost|paper|chalk|snow|wall)|(?<!^)no colou?r|lost (?:her |his )?colou?r|cyanotic|cyanosis|mottled|blue spell)\\b|^(?:yes )?(?:blue|blu|grey|gray|bluish)$`,
+      `\\b(?:cyanosed|dusky|purplish|bluish|blueish|(?:${who}|${body}|tur\\w{1,6}|go(?:es|ing|ne)|went|looks?|looking|all|around)(?: (?:is|are|r|was|looks?|looking|look|turning|turned|going|gone|went|getting|all|so|really|very|a|bit|little|around|the|like|kind|sort|shade|of|kinda|funny|weird|strange|odd|horrible|awful|nasty|terrible|scary|deathly|dead|proper)){0,6} (?:blue|blu|bluey|bluish|blueish|grey|gray|greyish|grayish|purple|ashen|dusky)|(?:blue|blu|bluish|grey|gray|purple|dusky) (?:in the |around the |around (?:her|his) )?${body}|very pale|really pale|so pale|extremely pale|super pale|pale as|ghost(?:ly)? white|white (?:as|like) (?:a )?(?:sheet|ghost|paper|chalk|snow|wall)|(?<!^)no colou?r|lost (?:her |his )?colou?r|cyanotic|cyanosis|mottled|blue spell)\\b|^(?:yes )?(?:(?:really|so|very|all|proper|totally) )?(?:blue|blu|grey|gray|bluish)$`,
       'g',
     ),
     near: /\b(?:pale|bad colou?r|off colou?r|a little white)\b|^no colou?r\b/g,
@@ -28,7 +28,7 @@ export const signWords: readonly SignWords[] = [
   },
   {
     sign: 'bleeding',
-    sure: /\b(?:(?:wont|not|doesnt|hasnt|cant (?:get it to )?) ?(?:stop(?:ped|ping)?|quit) (?:the )?bleed\w*|(?:bleed\w*|blood) (?:\w+ ){0,2}(?:wont|doesnt|hasnt|not|isnt|cant) (?:\w+ )?(?:stop|stopped|stopping)|(?:keeps?|still|constantly|actively) bleed\w*|bleed\w*|bled|hemorrhag\w*|haemorrhag\w*|gush\w*|(?:a lot|lots|alot|so much|too much|tons?|pool|puddle|full|loads|covered in|soaked (?:in|with)|pouring|spurting|squirting|heavy|losing) (?:of )?(?:the )?blood|blood (?:\w+ ){0,6}keeps coming|blood (?:is |keeps )?(?:welling|bubbling|pumping|pulsing)|blood (?:blood )*(?:is )?(?:everywhere|all over|pouring|gushing|spurting|squirting|soaking|keeps|dripping|running|flowing|streaming)|soak\w* (?:the |a |through |thru )?(?:\w+ ){0,2}(?:cloth|towel|gauze|shirt|rag|diaper|blanket|sheet|onesie|pad)\w* (?:with|in) blood)\b/g,
+    sure: /\b(?:(?:wont|not|doesnt|hasnt|cant (?:get it to )?) ?(?:stop(?:ped|ping)?|quit) (?:the )?bleed\w*|(?:bleed\w*|blood) (?:\w+ ){0,8}(?:wont|doesnt|hasnt|not|isnt|cant) (?:\w+ )?(?:stop|stopped|stopping|quit|quitting)|(?:keeps?|still|constantly|actively) bleed\w*|bleed\w*|bled|hemorrhag\w*|haemorrhag\w*|gush\w*|(?:a lot|lots|alot|so much|too much|tons?|pool|puddle|full|loads|covered in|soaked (?:in|with)|pouring|spurting|squirting|heavy|losing) (?:of )?(?:the )?blood|blood (?:\w+ ){0,6}keeps coming|blood (?:is |keeps )?(?:welling|bubbling|pumping|pulsing)|blood (?:blood )*(?:is )?(?:everywhere|all over|pouring|gushing|spurting|squirting|soaking|keeps|dripping|running|flowing|streaming)|soak\w* (?:the |a |through |thru )?(?:\w+ ){0,2}(?:cloth|towel|gauze|shirt|rag|diaper|blanket|sheet|onesie|pad)\w* (?:with|in) blood)\b/g,
     near: /\b(?:ooz(?:e|es|ing)|stopped bleeding|bleeding (?:has |is |seems to (?:have )?)?(?:stop\w*|slow\w*))\b/g,
   },
   {
@@ -46,7 +46,7 @@ export const signWords: readonly SignWords[] = [
   {
     sign: 'tight-belly',
     sure: new RegExp(
-      `\\b(?:${belly}${copula} (?:(?:to |does |do )?(?:look|looks|looking|seem|seems|feel|feels) )?(?:tight(?! (?:like|as) a)|tighter|big|bigger|bloated|bloating|blown up|blowing up|blew up|ballooned|swelling|swelled|swells|growing|firm|firmer|larger|full|puffy|puffed|doubled)|(?:tight|tighter|bigger|bloated|firm) ${belly}|bloated|bloating)\\b`,
+      `\\b(?:${belly}${copula} (?:(?:to |does |do )?(?:look|looks|looking|seem|seems|feel|feels) )?(?:tight(?! (?:like|as) a)|tighter|big|bigger|rounder|fuller|puffier|bulging|sticking out|bloated|bloating|blown up|blowing up|blew up|ballooned|swelling|swelled|swells|growing|firm|firmer|larger|full|puffy|puffed|doubled)|(?:tight|tighter|bigger|bloated|firm) ${belly}|bloated|bloating)\\b`,
       'g',
     ),
   },
@@ -57,7 +57,7 @@ export const signWords: readonly SignWords[] = [
   },
   {
     sign: 'vomit',
-    sure: /\b(?:(?:chuck\w*|throw\w*|bring\w*) (?:it |everything |all )*up (?:and |again|over|non|a lot|everything)|chucking up|upchuck\w*|spewing|hurling|sick (?:again|twice|(?:\d+|several|many|a few|lots of) times)|(?:sick|heaving|spew\w*) (?:over and over|again and again|a lot|constantly|non ?stop|repeatedly|every \w+ min\w*)|(?:keeps?|kept|still|wont stop) (?:on )?(?:being sick|chucking|spewing|heaving|retching)|sick (?:\w+ ){0,4}green|green (?:\w+ ){0,3}sick|(?:brought|bringing|brings|coughed|coughing|spat|spit) (?:it |some |something |stuff )*up (?:\w+ ){0,4}(?:green\w*|bile|yellow\w*)|green (?:vomit\w*|puke\w*|throw ?up|barf\w*|stuff coming up|spit ?up|bile)|(?:vomit\w*|puk\w*|thr(?:ow|ew|owing|own) ?(?:it )?up|barf\w*|spit(?:ting)? up)(?: \w+){0,2} (?:green|bile|greenish)|(?:vomit\w*|puk\w*|thr(?:ow|ew|owing|own) up|barf\w*)(?: \w+){0,5} (?:over and over|again and again|a lot|nonstop|non stop|repeatedly|constantly|everything|twice|\d+ times|\d+x|many times|several times|(?:second|third|fourth|fifth|sixth|\dth|2nd|3rd) time|all night|all day|since|couple times|few times|multiple times|again|blood)|(?:keeps?|kept|wont stop|cant stop|constantly|still|repeated(?:ly)?|been|non ?stop|continuous(?:ly)?) (?:on )?(?:vomit\w*|puk\w*|throwing up|barf\w*|getting sick)|vomiting|puking|throwing up|barfing|bilious|projectile)\b/g,
+    sure: /\b(?:(?:chuck\w*|throw\w*|bring\w*) (?:it |everything |all )*up (?:and |again|over|non|a lot|everything)|chucking up|upchuck\w*|spewing|hurling|sick (?:again|twice|(?:\d+|several|many|a few|lots of) times)|(?:sick|heaving|spew\w*) (?:over and over|again and again|a lot|constantly|non ?stop|repeatedly|every \w+ min\w*)|(?:keeps?|kept|still|wont stop) (?:on )?(?:being sick|chucking|spewing|heaving|retching)|sick (?:\w+ ){0,4}green|(?:chuck(?:s|ed|ing)?|spew(?:s|ed)?|heav(?:ed|es)|hurl(?:s|ed)?|spat|vom(?:s|med)?)(?: \w+){0,3} (?:green\w*|bile|over and over|again and again|nonstop|non stop|repeatedly|constantly|twice|\d+ times|\d+x|many times|several times|all night)|green (?:\w+ ){0,3}sick|(?:brought|bringing|brings|coughed|coughing|spat|spit) (?:it |some |something |stuff )*up (?:\w+ ){0,4}(?:green\w*|bile|yellow\w*)|green (?:vomit\w*|puke\w*|throw ?up|barf\w*|stuff coming up|spit ?up|bile)|(?:vomit\w*|puk\w*|thr(?:ow|ew|owing|own) ?(?:it )?up|barf\w*|spit(?:ting)? up)(?: \w+){0,2} (?:green|bile|greenish)|(?:vomit\w*|puk\w*|thr(?:ow|ew|owing|own) up|barf\w*)(?: \w+){0,5} (?:over and over|again and again|a lot|nonstop|non stop|repeatedly|constantly|everything|twice|\d+ times|\d+x|many times|several times|(?:second|third|fourth|fifth|sixth|\dth|2nd|3rd) time|all night|all day|since|couple times|few times|multiple times|again|blood)|(?:keeps?|kept|wont stop|cant stop|constantly|still|repeated(?:ly)?|been|non ?stop|continuous(?:ly)?) (?:on )?(?:vomit\w*|puk\w*|throwing up|barf\w*|getting sick)|vomiting|puking|throwing up|barfing|bilious|projectile)\b/g,
     near: /\b(?:emesis|(?:been|being|was|is being) sick|spew(?:s|ed)?|chuck(?:s|ed) up|vomit(?:s|ed)?|puked?|threw up|throws? up|thrown up|barfed|gagg\w+|retch\w*|heav(?:es|ing)|dry heav\w+|spit(?:ting)? up|nause\w+|queasy)\b/g,
   },
   {
@@ -72,7 +72,7 @@ export const signWords: readonly SignWords[] = [
   },
   {
     sign: 'leak',
-    sure: /\b(?:leak(?:s|y|ed|in|ing|age)?|(?:dribbl\w*|spurt\w*|weep\w*) (?:out|around|from)|seep\w*|ooz\w+ (?:out )?(?:a?round|from)|drip\w* (?:out )?(?:a?round|from|at)|(?:came|come|comes|coming|running|ran) (?:back )?out (?:a?round|beside|next to|along)|(?:coming|comes|dripping|drips|running) out around)\b/g,
+    sure: /\b(?:leak(?:s|y|ed|in|ing|age)?|(?<!\bblood\b[^|]{0,60})(?:com|came|pour|spill|stream|gush|flow|dribbl|drip|ooz|squirt|spray|trickl|weep|seep|runn?|running|soak)\w* (?:(?:back|straight|right|all|down|out|over|his|her|the|belly|tummy|skin) ){0,5}(?:(?:a?round|beside|next to|alongside|past|along|by|at) (?:the |her |his |its )?(?:sides?|edges?|outside|tube|button|hole|stoma|site|it|opening)|(?:from|out of|out|through) (?:the |her |his )?(?:sides?|edges?|hole|stoma|site|opening))\b|(?:milk|formula|feed|food) (?:is |was )?(?:all |everywhere )?a?round (?:the |her |his )?(?:tube|button|hole|stoma|site|it)|(?:stoma|hole|site) (?:is |keeps |was )?(?:weep\w*|dribbl\w*|dripp?\w*|seep\w*|pouring|soaked)|(?:dribbl\w*|spurt\w*|weep\w*) (?:out|around|from)|seep\w*|ooz\w+ (?:out )?(?:a?round|from)|drip\w* (?:out )?(?:a?round|from|at)|(?:came|come|comes|coming|running|ran) (?:back )?out (?:a?round|beside|next to|along)|(?:coming|comes|dripping|drips|running) out around)\b/g,
   },
 ];
 
@@ -97,7 +97,7 @@ export const unsureOfSign =
 
 /** A fear, a rule asked about, or a question: not something that is there. */
 export const supposed =
-  /\b(?:what if|in case|(?<!\bas )if (?:she|he|there|it|they|i|we)|should (?:i|we|she|he|there)|will (?:she|he|it|there|this)|would (?:she|he|it|there|that)|could (?:she|he|it|there|this)|can (?:she|he|it|this) (?:get|cause|start)|watch(?:ing)? (?:for|out)|look(?:ing)? (?:for|out for)|how (?:do|would|can|will) i|does (?:she|he|it) (?:have|need)|is (?:she|he) going to|supposed to|is it normal|afraid (?:of|she|he)|scared (?:of|she will|he will)|might (?:get|start|be)|to prevent|risk of|avoid|what (?:counts|does|do(?! (?:i|we) do\b)|is|are|would)|whats (?:a|an|the|hard)|^is an? |how (?:much|do|will|would)|is that|meaning of|what if)\b|^(?:define|explain|describe)\b/;
+  /\b(?:what if|in case|(?<!\bas )if (?:she|he|there|it|they|i|we)|should (?:i|we|she|he|there)|will (?:she|he|it|there|this)|would (?:she|he|it|there|that)|could (?:she|he|it|there|this)|can (?:she|he|it|this) (?:get|cause|start)|watch(?:ing)? (?:for|out)|look(?:ing)? (?:for|out for)|how (?:do|would|can|will) i|does (?:she|he|it) (?:have|need)|is (?:she|he) going to|supposed to|is it normal|afraid (?:of|she|he)|scared (?:of|she will|he will)|(?:is|does) (?:it|this|that) (?:\w+ )?(?:meant|supposed|going|normally|usually|always)|might (?:get|start|be)|to prevent|risk of|avoid|what (?:counts|does|do(?! (?:i|we) do\b)|is|are|would)|whats (?:a|an|the|hard)|^is an? |how (?:much|do|will|would)|is that|meaning of|what if)\b|^(?:define|explain|describe)\b/;
 
 /** Trouble breathing that has not begun: "what if she stops breathing". Told of as there, again or lasting, it is no fear. */
 export const feared =
@@ -109,7 +109,7 @@ export const past =
 
 /** "Since yesterday" goes on; "tighter than yesterday" is now. */
 export const sinceThen =
-  /\bsince (?:yesterday|last night|this (?:morning|afternoon|evening)|earlier)\b|\bthan (?:(?:it|she|he|they) (?:was|were|did|looked|felt) )?(?:yesterday|last night|this (?:morning|afternoon|evening)|earlier|before)\b/g;
+  /\bsince (?:yesterday|last night|this (?:morning|afternoon|evening)|earlier)\b|\bthan (?:(?:it|she|he|they) (?:was|were|did|looked|felt) )?(?:yesterday|last night|this (?:morning|afternoon|evening)|earlier|before|(?:an?|few|couple|half an?|[\d.]+) (?:hours?|minutes?|mins?|hrs?) ago|at (?:bed ?time|dinner|supper|lunch|tea))\b/g;
 
 /** Said to be over, in the same statement or a later one of the sentence. */
 export const over =
@@ -130,18 +130,21 @@ export const otherPerson =
 export const lookalikes: readonly RegExp[] = [
   /\bmy (?:own )?(?:hands?|fingers?|thumbs?|knuckles?)(?: is| are| was| were| still)* (?:bleeding|bled|hurts?|sore)\b/g,
   /\bairways? (?:is |are |all |looks |looking )*(?:clear|open|patent|good|fine|ok|okay)\b/g,
-  /\bfloppy ear\w*|\bim (?:just )?trying to breathe\b|\blike (?:a |an |the )?(?:\w+ )?(?:spit ?up|vomit|puke|throw ?up)\b/g,
+  /\bfloppy ear\w*|(?<=^|\b(?:a|the|its) )(?:limp|floppy|saggy) (?:old )?(?:tube|tubing|balloon|bulb|cuff|bag|strip|tape)\b|\bits (?:\w+ )?(?:limp|floppy),? (?:the )?(?:balloon|tube|tubing|bulb)\b|\bim (?:just )?trying to breathe\b|\blike (?:a |an |the )?(?:\w+ )?(?:spit ?up|vomit|puke|throw ?up)\b/g,
   /\bpale (?:yellow|green|brown|tan|beige|milky)\w*/g,
   /\bbloody (?:thing|tube|hell|balloon|strips?|kit|phone|stupid|well|awful|nightmare|useless|tape|syringe|thingy)\b/g,
-  /\b(?:tube|balloon|button|strip|bag|tape|it)(?: (?:is|looks|went|feels|all|a bit)){0,3} (?:limp|floppy)\b/g,
+  /\b(?:tube|tubing|balloon|bulb|cuff|button|strip|paper|bag|tape|it|plunger)s?(?: (?:is|has|looks|went|gone|goes|feels|got|all|a bit|just|totally|really|so)){0,4} (?:limp|floppy)\b/g,
+  /\b(?:my )?(?:own )?(?:hands?|legs?|fingers?|palms?|voice)(?: (?:is|are|was|were|still|all|so|just))* (?:shak\w*|trembl\w*|sweat\w*)\b|\bsweaty (?:hands?|palms?|fingers)\b|\bsweating (?:buckets|bullets)\b/g,
+  // Sweat that only keeps the tape from sticking.
+  /\b(?:tape|tap(?:ed|ing)|stick|sticking)\b[^.!?;]{0,30}\b(?:sweat\w*|clammy)\b|\b(?:sweat\w*|clammy)\b[^.!?;]{0,24}\b(?:taped?|taping|sticks?|sticking)\b/g,
   /\b(?:tube|button|balloon|tape|plunger|syringe)(?: (?:is|are|stays?|now|still))* (?:not|isnt|doesnt|wont) (?:mov\w+|budg\w+)\b/g,
   /\b(?:deep|big) breaths?\b|\bbreath(?:es|ing) (?:nice|nicely|slow|slowly) and (?:slow|slowly|easy|steady|steadily|calm|calmly|even|evenly|deep)\b|\bbreath(?:e|es|ed|ing)? (?:in|out)\b|\b(?:my|hold|holding|held|catch my|save your) breath\b|\bbreath(?:e|es|ing) (?:\w+ )?(?:treatment|machine)\b|\bbreather\b/g,
-  /(?<!\b(?:not|dont|isnt|arent|doesnt|cant|wont|aint|hardly|barely|never)(?: \w+)? ?)\bbreath(?:e|es|ing) (?:is |looks |seems |sounds |just |perfectly |totally |really |pretty |all |very |and \w+ )*(?:fine|ok|okay|normal|normally|good|great|well|easy|easily|perfect|alright|comfortably|regular|regularly|calmly|on (?:her|his) own|like (?:normal|usual|always))\b(?! ?not)/g,
+  /(?<!\b(?:not|dont|isnt|arent|doesnt|cant|wont|aint|hardly|barely|never)(?: \w+)? ?)\bbreath(?:e|es|ing) (?:is |looks |seems |sounds |just |perfectly |totally |really |pretty |all |very |and \w+ )*(?:fine|ok|okay|normal|normally|good|great|well|easy|easily|perfect|alright|comfortably|regular|regularly|calmly|on (?:her|his) own|like (?:normal|usual|always|(?:a )?(?:champ\w*|dream|trooper|baby|angel)))\b(?! ?not)/g,
   /\bblood (?:pressure|test|tests|work|draw|sugar|type|thinner|thinners|oxygen)\b|\bcold blooded\b/g,
   /\b(?:heart|seizure|epilepsy|seizures|fever|pain|nausea) (?:med|meds|medicine|medicines|medication|medications|drug|drugs|pill|pills|dose|reducer|relief|control|plan)\b/g,
   /\b(?:med|meds|medicine|medication) for (?:her |his )?(?:seizures?|pain|fever|nausea)\b/g,
-  /\b(?:blue|grey|gray|green|purple|pale|white|pink|red) (?:cap|caps|clamp|port|ports|tube|button|strip|strips|valve|balloon|syringe|box|bag|paper|plug|line|kit|gauze|shirt|blanket|cloth|towel|tip|end|top|lid|color|colour|one|tape|ring)\b/g,
-  /\b(?:cap|clamp|port|tube|button|strip|strips|valve|balloon|syringe|box|bag|paper|plug|kit|tip|end|lid|tape|ring|it)(?: (?:is|was|turned|turns|went|goes|looks|its|that|which|says|a|all)){1,3} (?:bright |light |dark |pale |white |black |and )*(?:blue|grey|gray|purple|green|pale|pink|red)\b/g,
+  /\b(?:blue|grey|gray|green|purple|pale|white|pink|red) (?:cap|caps|clamp|port|ports|tube|button|strip|strips|valve|balloon|syringe|box|bag|paper|plug|line|kit|gauze|shirt|blanket|cloth|towel|tip|end|top|lid|one|tape|ring|pyjamas|pajamas|pjs)\b/g,
+  /\b(?:cap|clamp|port|tube|button|strip|strips|valve|balloon|syringe|box|bag|paper|plug|kit|tip|end|lid|tape|ring|it)(?: (?:is|was|turned|turns|went|goes|looks|its|that|which|says|a|all|really|very|so|quite|kind of)){1,3} (?:bright |light |dark |pale |white |black |and )*(?:blue|grey|gray|purple|green|pale|pink|red)\b/g,
   /\bpain in the (?:butt|ass|neck)\b|\bpain ?(?:killer|killers|free)\b|\bpainless(?:ly)?\b|\bhot (?:water|line|mess)\b|\bwarm (?:water|cloth|washcloth|compress|room|bath|blanket)\b|\bsweatshirt\b|\bhurt her(?:self)? to\b/g,
   /\b(?:will|would|does|did|do|can|could|going to|dont want to|didnt want to|want to|afraid to|scared to|might) (?:it |this |that |i |to )?hurt(?: (?:her|him|anything|it))?\b|\bdoes it hurt\b|\bwithout hurting\b/g,
   /\b(?:i|im|we|were|mom|dad)(?: am| are| was| were| just| nearly| almost| about| literally)* (?:screaming|shaking|crying|fainting|fainted|gagging|sweating|passing out|passed out)\b|\bfreaking out\b|\bscream at\b/g,
@@ -150,12 +153,15 @@ export const lookalikes: readonly RegExp[] = [
 export const muchOf = /\b(?:much|lots?|tons?|loads|heaps)\b/;
 export const muchAfter = /^ (?:(?:that|so|too|very) )?(?:much|a lot)\b/;
 export const hardlyNo = /\b(?:almost|nearly|practically|virtually) (?:no|not|none)$/;
+/** After a sign denied: some of it after all, "well, a speck". */
+export const someAfterAll =
+  /^(?:(?:well|ok|okay|oh|wait|actually|maybe|perhaps|or|there|theres|was|is|its|i|see|can|saw|we|have|ive|got|had|um|hmm|like|even|no|sorry|then|probably|possibly|really|literally|unless|you|count|on) )*(?:(?:an?|one|1|2|some|couple|few|the|this|very|tiny|little|small|wee|slight|odd|teeny|pink|red) )*(?:bits?|drops?|droplets?|specks?|spots?|dots?|smudges?|smears?|streaks?|traces?|tinges?|hints?|dabs?|little|tad|smidge\w*|stain|slight (?:one|1)|tiny (?:one|1)|once|twice)(?= ?$| (?:or|on|in|at|from|when|around|round|there|here|maybe|though|earlier|now|that|by|of (?:it|pink|red|blood))\b)/;
 /** How a list written with slashes is said. */
 export const or = ' or ';
 /** A list: its negation reaches all of it. */
 export const listed = / (?:or|nor) /;
 /** Where a statement inside a sentence ends. */
 export const statementEnd =
-  /\||\b(?:but|just|except|however|although|though|only|then)\b|(?<!\b(?:over|again) )\band\b(?! (?:\w+ )?(?:hard|stiff|swollen|tight|rigid|distended|tense|bloated|bigger|firm)\b)/;
+  /\||\b(?:but|just|except|however|although|though|only|then)\b|(?<!\b(?:over|again) )\band\b(?! (?:\w+ )?(?:hard|stiff|swollen|tight|rigid|distended|tense|bloated|bigger|firm|tighter|harder|rounder)\b)(?! (?:it|its|that|thats|still|just)(?: (?:just|still|is))* (?:isnt|not|wont|doesnt|hasnt|cant|keeps) (?:\w+ )?(?:stop\w*|quit\w*))/;
 /** "Fever: no". */
 export const deniedAfter = /^ ?(?:[:=-] ?)?(?:no|none|nope)$/;

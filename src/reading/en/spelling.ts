@@ -1,6 +1,9 @@
 /** English words worth mending, and real words that look like them and are left alone. */
 
 export const mendable: readonly string[] = [
+  // Before "gtube": what could be either is the one with the long part.
+  'gjtube',
+  'gtube',
   'breathing',
   'breathe',
   'piece',

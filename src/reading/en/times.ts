@@ -1,4 +1,6 @@
 /** English for how firmly a length of time was said, and for what a moment or a date belongs to. */
+import { monthName } from './calendar.ts';
+
 /** Between the counts of one span: "2 or 3 weeks", and after its unit: "an hour or 2". */
 export const spanJoin = '-|to|or|and|\\bmaybe\\b';
 export const spanTail = 'or|to|-';
@@ -13,8 +15,11 @@ export const vague: Readonly<Record<string, readonly [number, number]>> = {
 /** After a span: it lies in the past. */
 export const ago = /^ ago/;
 
+/** A little more than is named. */
+export const justOverBefore =
+  /\b(?:a )?(?:(?:wee |little |tiny )?bit|little|tad|touch|smidge|fraction|shade|hair|just|slightly|barely|only just) (?:over|more than|past|longer than)(?: (?:a|about|the))?\s*$/;
 export const atLeastBefore =
-  /(?:>|\b(?:over|more than|at least|longer than|greater than|well over|a little over|just over|past))(?: (?:a|about|the))?\s*$/;
+  /(?:>|\b(?:over|more than|at least|longer than|greater than|well over|past|upwards? of|north of|in excess of|no less than|not less than))(?: (?:a|about|the))?\s*$/;
 export const atLeastAfter =
   /^ ?(?:\+|plus\b|or more\b|or so more\b|or longer\b|and (?:a bit|change|some)\b|at least\b)/;
 export const lessBefore =
@@ -35,6 +40,13 @@ export const seenWords =
   /\b(?:saw|(?<!\bever )seen|it was (?:still )?(?:fine|ok|okay|there|good)|was (?:still )?in|still in|checked|there at|had it|noticed it in|looked at it)\b/;
 export const foundWords =
   /\b(?:found|(?<!\bago when (?:he|she|they) )woke|wake up|noticed (?:it )?(?:was |its )?(?:out|gone|missing)|discovered|realized|realised|came home|walked in|(?:rang|called|phoned|texted|messaged|told) (?:me|us))\b/;
+const illness =
+  '(?:fevers?|feverish|temp|temperature|vomit\\w*|throwing up|sick|ill|unwell|poorly|cough\\w*|colds?|flu|bug|snot\\w*|runny nose|diarrh\\w*|the runs|rash|infect\\w*|antibiotics|crying|pain|constipat\\w*|teeth\\w*|ache\\w*|awake|slept|asleep|up all night|off (?:her|his) (?:food|feeds?)|hospital|discharged)';
+/** How long the child has been ill is no time of the tube. */
+export const illSince = new RegExp(
+  `\\b${illness}(?: (?!out\\b|tube\\b|button\\b)\\w+){0,3} (?:since|for|from|all)\\b[^,.;!?]*|\\b(?:since|for) (?:\\w+ ){1,3}${illness}\\b[^,.;!?]*`,
+  'g',
+);
 /** A time at which something is due, and where what is said of it ends. */
 export const dueEnd = /[;!?]|[.,](?!\d)|\bbut\b|\bso\b/;
 export const dueTime = /\b(?:due|meds?|medicines?|medication|dose|doses|pills?|insulin)\b/;
@@ -44,13 +56,14 @@ export const quarterYear = /\b(?:a )?quarter of (?:a|the|1) year\b/;
 export const childPlaced = /\bplaced (?:with|in) (?:us|me|our|my|foster|care)\b.*$/;
 /** Firm enough to take a date from where no date was asked for. */
 export const placedFirmly =
-  /\b(?:placed|placement|put in|inserted|surgery|operation|(?:got|gotten) (?:it|her|his|the|a) (?:first )?(?:g|gj|tube|button|peg|feeding)\w*|(?:had|has had|shes had|hes had|have had|weve had) (?:it|the|her|his|a|this) ?(?:g|gj|tube|button|peg|feeding)?\w* (?:for|since)|first (?:tube|1|one|button|placed|got)|original|originally|installed)\b/;
+  /\b(?:placed|placement|put in|inserted|surgery|operation|(?:got|gotten) (?:it|her|his|the|a) (?:first )?(?:g|gj|tube|button|peg|feeding)\w*|(?:had|has had|shes had|hes had|have had|weve had) (?:it|this|that|(?:the|her|his|an?|this|one|1) (?:g|gj|j|tube|button|peg|feeding|gtube|g-tube)\w*(?: ?-?(?:tube|button))?) (?:for|since)|first (?:tube|1|one|button|placed|got)|original|originally|installed)\b/;
 export const placedWords =
   /\b(?:placed|place|placement|put in|inserted|surgery|operation|got (?:it|her|his|the|a)|gotten|had (?:it|the|her|his|a|one|this)|has had|shes had|hes had|have had|weve had|since|first|original|originally|procedure|peg|installed|done|tract|stoma|op|for)\b/;
 export const firstWords =
   /\b(?:first|original|originally|initial|initially|surgery|operation|very|started|tract|stoma|surgically)\b/;
-export const changeWords =
-  /\b(?:chang(?:e|ed|ing)|replac(?:e|ed|ement|ing)|new (?:one|tube|button)|swap(?:ped)?|switched|2nd|3rd|third|this (?:one|tube|button)|current|latest|last (?:one|tube|button)|(?<!\b(?:\d+|this|a|every|last|each|very) )second|newest|upsized|exchang\w+)\b/;
+export const changeWords = new RegExp(
+  `\\b(?:chang(?:e|ed|ing)|replac(?:e|ed|ement|ing)|new (?:one|tube|button)|swap(?:ped)?|switched|(?:2nd|3rd|third)(?= (?:one|tube|button|time|change|replacement|peg|1)\\b| ?(?:$|[,.!]))(?<!${monthName} ?(?:the )?\\w{3,5})|this (?:one|tube|button)|current|latest|last (?:one|tube|button)|(?<!\\b(?:\\d+|this|a|every|last|each|very) )second|newest|upsized|exchang\\w+)\\b`,
+);
 export const fedWords = /\b(?:fed|feed|feeding|ate|eaten|bottle|meds?|medicine|formula|dose|meal|milk|drank)\b/;
 /** "When she was three months": a time only a birth date could place. */
 export const byAge =

@@ -10,9 +10,9 @@ export const noseFirm =
 export const nose =
   /\b(?:n ?-?[gjd] ?-?tubes?|n[gjd]s?(?: tube)?|ngtube|nose ?-?tube|nasal(?: tube)?|naso\w*|(?:in|through|down|up|from|out of) (?:her|his|the) nose|(?<!\b(?:stuffy|runny|snotty|blocked|red) )nose)\b(?! (?:is |all |so )*(?:runny|stuffy|stuffed|blocked|running|red))/g;
 export const gFirm =
-  /\b(?:g ?-?tubes?|gtubes?|gtub|gt|gastrostomy|gastric tube|pegs?(?: tube)?|g ?-?buttons?|gastrostomy buttons?|(?<=\b(?:its|was|just) (?:just )?(?:a |the )?)g|(?<=(?:^|[,.;] ?)(?:a )?)g(?= ?(?:[,.;]|$)))\b/g;
+  /\b(?:g ?-?tubes?|gtubes?|gtub|gtbe|gtue|gt|gastrostomy|gastric tube|pegs?(?: tube)?|g ?-?buttons?|gastrostomy buttons?|(?<=\b(?:its|was|just) (?:just )?(?:a |the )?)g|(?<=(?:^|[,.;] ?)(?:a )?)g(?= ?(?:[,.;]|$)))\b/g;
 export const g =
-  /\b(?:g ?-?tubes?|gtubes?|gtub|gt|gastrostomy|gastric(?: tube)?|peg(?: tube)?|gastro(?: ?-?tube)?|stomach tube|g ?-?buttons?|gee tube|(?:only|just) (?:goes |going )?(?:in|into|to) (?:the |her |his )?stomach|(?:of|in|into|to|for) (?:the |her |his )?(?:stomach|belly|tummy) only)\b|(?<!\d ?)\bg\b/g;
+  /\b(?:g ?-?tubes?|gtubes?|gtub|gtbe|gtue|gt|gastrostomy|gastric(?: tube)?|peg(?: tube)?|gastro(?: ?-?tube)?|stomach tube|g ?-?buttons?|gee tube|(?:only|just) (?:goes |going )?(?:in|into|to) (?:the |her |his )?stomach|(?:of|in|into|to|for) (?:the |her |his )?(?:stomach|belly|tummy) only)\b|(?<!\d ?)\bg\b/g;
 
 /** Words for a tube of either kind: a G may be a button or have a balloon, and so may a GJ. */
 export const eitherKind =
@@ -47,7 +47,7 @@ export const gByPlace =
   /\b(?:goes|going|straight|right|directly|feeds) (?:(?:straight|right|directly|just|only) )*(?:into|to) (?:the|her|his) (?:stomach|belly|tummy)\b(?! and)/;
 
 export const unsure =
-  /\b(?:not sure|unsure|(?:dont know|dont remember|cant remember)(?! how\b)|no idea|no clue|maybe|i think|think|believe|guess|probably|might|possibly|not certain|pretty sure|fairly sure|almost sure|hopefully|havent (?:a|the) (?:clue|foggiest)|cant tell|unknown|which one|whats the difference|what is (?:a|that)|could be|who knows|how (?:do|can) i tell|hard to (?:say|tell))\b/;
+  /\b(?:not sure|(?:i |im |highly |really )?doubt\w*|not (?:100|a 100|a hundred|totally|entirely|fully|completely) ?%?|not convinced|(?:never|nobody|didnt|wasnt|werent|hasnt) (?:\w+ )?(?:told|said|explained|mentioned)|unsure|(?:dont know|dont remember|cant remember)(?! how\b)|no idea|no clue|maybe|i think|think|believe|guess|probably|might|possibly|not certain|pretty sure|fairly sure|almost sure|hopefully|havent (?:a|the) (?:clue|foggiest)|cant tell|unknown|which one|whats the difference|what is (?:a|that)|could be|who knows|how (?:do|can) i tell|hard to (?:say|tell))\b/;
 
 /** A device word that is none of the above, as in "it is a something tube". */
 export const deviceForm =
@@ -58,9 +58,15 @@ export const noDevice =
   /\b(?:feeding|feed|the|her|his|a|this|that|my|our|tube|tubes|stomach|belly|old|new|whole|normal|regular|same|yes|yeah|yep|no|nope|ok|okay|what|why|how|who|when|where|huh|help|please|thanks|thank|hello|hi|come|came|out|fell|it|one|is|hurry|scared|nurse|doctor|hospital|idk|sure|hard|easy|fine|good|bad|well|she|he|you|see|red|blue|white|yellow|green|clear|plastic|long|short|wait|sorry|and|but|crying|blood|mad|know|was|just)\b/;
 
 export const burst =
-  /\b(?:balloon\w*(?: (?!in\b)\w+){0,4} (?:pop\w*|burst\w*|ruptur\w*|perished|knackered|broke\w*|busted|bust|leak\w*|torn|tore|tear|hole|holes|ripped|rip|split|flat|deflat\w*|empty|gone|bad|blown|blew|damaged|cracked|wont (?:inflate|hold|fill|stay\w*)|doesnt (?:inflate|hold|fill|work)|failed|no good|not (?:good|ok|holding|inflating|working|whole|intact)|isnt (?:good|ok|holding|inflating|working|whole|intact))|(?:popped|burst|busted|broken|leaky|leaking|torn|ripped|flat|deflated|bad|hole in|holes in|blown|damaged|split|no) (?:the |its |her |his )?balloon|bubble (?:is )?(?:broke|broken|ripped|gone)|water (?:\w+ )?(?:comes|came|runs|pours|leaks) (?:straight |right |back )*out|(?:spray\w*|squirt\w*|shoots?|shot|spurt\w*) (?:straight |right |back )*out|burst|busted|popped|leaks?|leaking|(?:wont|doesnt) (?:inflate|hold (?:water|air)))\b/g;
+  /\b(?:(?:limp|floppy|saggy) balloon|(?:limp|floppy|burst|hole|split|torn|leak\w*|flat)(?: (?!and|or|but)\w+){0,3},? (?:the |its )?balloon|balloon\w*(?: (?!in\b)\w+){0,4} (?:pop\w*|burst\w*|ruptur\w*|perished|knackered|broke\w*|busted|bust|leak\w*|torn|tore|tear|hole|holes|ripped|rip|split|flat|deflat\w*|empty|gone|bad|blown|blew|damaged|cracked|floppy|limp|saggy|wrinkl\w*|shrivel\w*|wont (?:inflate|hold|fill|stay\w*)|doesnt (?:inflate|hold|fill|work)|failed|no good|not (?:good|ok|holding|inflating|working|whole|intact)|isnt (?:good|ok|holding|inflating|working|whole|intact))|(?:popped|burst|busted|broken|leaky|leaking|torn|ripped|flat|deflated|bad|hole in|holes in|blown|damaged|split|no) (?:the |its |her |his )?balloon|bubble (?:is )?(?:broke|broken|ripped|gone)|water (?:\w+ )?(?:comes|came|runs|pours|leaks) (?:straight |right |back )*out|(?:spray\w*|squirt\w*|shoots?|shot|spurt\w*) (?:straight |right |back )*out|burst|busted|popped|leaks?|leaking|(?:wont|doesnt) (?:inflate|hold (?:water|air)))\b/g;
+/** Said not to be long, or to have no long part. */
+export const notLong =
+  /\b(?:not|isnt|wasnt|no|nothing|without(?: a)?|doesnt have(?: a| any)?|didnt have(?: a| any)?) (?:a |an |the |very |that |any |really |so )*long(?:er|ish)?(?: (?:part|bit|piece|tail|one|1|tube|end|thing|inside))?\b/g;
+/** Nobody has looked at it yet. */
+export const notLookedAt =
+  /\b(?:havent|hasnt|didnt|never|yet to|no time to|without) (?:really |even |properly |had (?:a |the )?(?:chance|time) to )?(?:check\w*|look\w*|inspect\w*|test\w*|examin\w*|seen|see)\b|\bhavent had a look\b|\bnot (?:yet |been |really )*(?:checked|tested|inspected|looked)\b/;
 export const tubeLost =
-  /\b(?:(?:dog|cat|puppy) (?:ran|took|made off|walked off|buried)|threw|thrown|throw(?:ing)? it|toss(?:ed)?|trash|trashed|garbage|flushed|lost|cant find|couldnt find|missing|disappeared|chew(?:ed)?|ate it|dont have|havent got|dont got|didnt (?:keep|save|bring)|no longer have|left (?:it )?(?:at|in)|in pieces|cut|snapped|broke(?:n)? (?:in|off|apart|into)|piece (?:is |came |broke )?(?:missing|off)|pieces|hospital (?:has|kept|took)|not with (?:me|us)|balloon (?:is |has )?(?:came|come|fell|fallen|broke|ripped) off|dog (?:got|has|ate)|binned|chucked|(?:paramedics?|ambulance|nurse|doctor|they) (?:has|have|kept|took)|gone(?! (?:pop|flat|bust)))\b/g;
+  /\b(?:(?:dog|cat|puppy) (?:ran|took|made off|walked off|buried)|threw|thrown|throw(?:ing)? it|toss(?:ed)?|trash|trashed|garbage|flushed|lost|cant find|couldnt find|missing|disappeared|chew(?:ed)?|ate it|dont have|havent got|dont got|didnt (?:keep|save|bring)|no longer have|left (?:it )?(?:at|in)|in pieces|cut|snapped|broke(?:n)? (?:in|off|apart|into)|piece (?:is |came |broke )?(?:missing|off)|pieces|hospital (?:has|kept|took)|not with (?:me|us)|balloon (?:is |has )?(?:came|come|fell|fallen|broke|ripped) off|dog (?:got|has|ate)|binned|chucked|(?:paramedics?|ambulance|nurse|doctor|they) (?:has|have|kept|took)|gone(?! (?:pop|flat|bust|limp|floppy|soft|saggy|down)))\b/g;
 /** Damage to more than the balloon: such a tube goes nowhere. */
 export const damaged = /\b(?:crack(?:ed)?|ripped|torn|tore|split|broken|broke|damaged|melted|bent|dirty inside)\b/g;
 /** Said not to be whole. */

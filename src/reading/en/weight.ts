@@ -22,11 +22,11 @@ export const otherMass =
   /\b(?:not|instead of) \d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|pounds?)?|\b(?:lost|gained|born(?: at)?|birth ?weight(?: was)?|birth|up|down|gain|gaining|losing) (?:about |at |around |was )?\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|pounds?|grams?|g|oz|ounces?)\b(?: ?\d+ ?(?:oz|ounces?))?|\b\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|pounds?) (?:at birth|when born|when (?:she|he) was born)\b/g;
 /** Numbers that are no weight. */
 export const otherNumbers: readonly RegExp[] = [
-  /\b\d+(?:\.\d+)? ?-?(?:years?|yrs?|yo|y\/o|months?|mos?|weeks?|wks?|days?|minutes?|mins?|hours?|hrs?|ml|cc|cm|inch\w*|grams?|grammes?|gms?|fr|french|am|pm|%|ft|feet|foot|th|nd|rd|m ago)\b(?: old)?/g,
+  /\b\d+(?:\.\d+)? ?-?(?:years?|yrs?|yo|y\/o|months?|mos?|weeks?|wks?|days?|minutes?|mins?|hours?|hrs?|seconds?|secs?|moments?|ml|cc|cm|inch\w*|grams?|grammes?|gms?|fr|french|am|pm|%|ft|feet|foot|th|nd|rd|m ago)\b(?: old)?/g,
   /\b\d{1,4}[/-]\d{1,2}(?:[/-]\d{2,4})?\b(?=.*[/-])/g,
   /\b\d{1,2}:\d{2}\b/g,
   /\b(?:step|number|in|since|size|age|aged|for(?: an?| only)?) \d+t?\b|\b\d+t\b/g,
 ];
 export const unknown =
-  /\b(?:not sure|unsure|dont know|dont remember|no idea|no clue|unknown|dont have (?:that|it|her weight|his weight|(?:a |any )?scale)|havent (?:weighed|been weighed)|cant remember|cant say|couldnt (?:say|tell)|who knows|havent (?:a|the) (?:notion|clue|foggiest|idea)|never weighed|no scale|forgot|not certain)\b/;
+  /\b(?:not (?:sure|known)|unsure|dont know|dont remember|no idea|no clue|unknown|dont have (?:that|it|her weight|his weight|(?:a |any )?scale)|havent (?:weighed|been weighed)|cant remember|cant say|couldnt (?:say|tell)|who knows|havent (?:a|the) (?:notion|clue|foggiest|idea)|never weighed|no scale|forgot|not certain)\b/;
 export const unsure = /\b(?:not sure|unsure|dont know|no idea|maybe|think|guess|probably|no clue|not certain)\b/;

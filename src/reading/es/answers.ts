@@ -83,6 +83,14 @@ export const notAll = /\b(?:excepto|menos|salvo|solo (?:me )?falta|falta|aparte 
 export const someTimeAgo =
   /\b(?:antes de (?:dormir|acostar\w*)|(?:a la hora de|en) (?:la )?(?:cena|comida|almuerzo|desayuno|merienda)|(?<!desde )anoche|(?<!desde )ayer|hace (?:un )?rato|(?:esta|en la) (?:tarde|noche|manana))\b/;
 export const forgotHow = /\b(?:no (?:me )?(?:acuerdo|recuerdo)(?: bien)?(?: de)? como|(?:se me olvido|olvide) como)\b/;
+/** Said of the next step: no sign, whatever the yes before it. */
+export const otherMatter =
+  /^(?:si,? )?(?:(?:ya|yo|las|la|lo|tengo|tenemos|hay|esta|algunas|unas) )*(?:tiras?|tiritas|papel|pegad[oa]|adentro|dentro|kit|jeringa)[.! ]*$/;
+/** The whole answer to "taped and filled?", which a hurried thumb scrambles. */
+export const doneWords: readonly string[] = ['listo', 'lista', 'hecho'];
+/** One of the facts on file taken out of a yes. */
+export const exceptFact =
+  /\b(?:menos|excepto|salvo|no|solo|aparte de) (?:el|la|lo de la|lo del) (?:peso|fecha|sonda|tubo|boton|tipo)\b(?! (?:es|esta|sigue) (?:bien|correct\w|igual))/;
 export const exception = /\b(?:pero|excepto|menos|solo que|salvo|aunque|aparte de)\b/;
 export const confirm: Statements = {
   yes: /^(?:(?:todo |esta |eso |los datos |la informacion |si |es |son |estan |se ve |sigue |siguen |muy )*(?:correct[oa]s?|cierto|verdad|igual|al dia|exact[oa]s?|actualizad[oa]s?)|(?:todo|esta|estan|si|muy|eso)(?: (?:todo|esta|estan|muy|si|eso))* (?:bien|ok|okay)|(?:todo |sigue )*igualit[oa]s?|(?:todo |sigue )+igual|nada (?:ha )?(?:cambiado|cambio)|sin cambios?|no ha (?:cambiado|cambio)(?: nada)?|no (?:cambiado|cambio) nada|no hay cambios?)$/,

@@ -63,3 +63,7 @@ export const comparing = /\b(?:(?<!mas o )menos|mayor|que) \d|\blo menos\b/;
 /** Doubt about the strip, the light, or what was dipped: no number counts beside it. */
 export const doubtful =
   /\b(?:vencid[oa]s?|caducad[oa]s?|expirad[oa]s?|(?:tiras?|tiritas?|papel|paquete) (?:\w+ ){0,2}(?:viej[oa]s?|mojad[oa]s?|humed[oa]s?|rot[oa]s?|suci[oa]s?|pasad[oa]s?)|se (?:me )?mojo|saliva|baba|(?:agua de la llave|agua del lavado)|(?:hay )?(?:poca|mala) luz|no hay (?:buena )?luz|(?:esta )?(?:muy )?oscuro aqui|(?:sigue|esta) (?:cambiando|moj\w+)|(?:se me )?cayo (?:la tira|al (?:piso|suelo))|no (?:me )?confio|no puede ser|se ve rar[oa]|dalt[oó]nic[oa]|sin (?:mis )?(?:lentes|anteojos|gafas)|lado equivocado|mezclad[oa] con)\b/;
+/** Words that may stand beside a number which is nothing but a reading. */
+export const readingWords: ReadonlySet<string> = new Set(
+  'es el la ph tira dice marca salio da lectura como un casi o a entre y de'.split(' '),
+);

@@ -13,6 +13,9 @@ const when =
 export const wish = new RegExp(
   `^${greeting}(?:(?:yo |nosotros )?(?:quiero|queremos|quisiera|quisieramos|puedo|podemos|podria|podriamos|necesito|necesitamos|se puede)|(?:me|nos) gustaria|vamos a)(?: solo)? ${doing}${supposed}${when}$|^${greeting}(?:practicar|ensayar|(?:una |un )?(?:practica|simulacro|ensayo))${when}$`,
 );
+/** Practice of something else. */
+export const otherPractice =
+  /\b(?:practica|entrenamiento|ensayo)s? de (?:futbol|beisbol|natacion|musica|baile|coro|banda|danza|basquet\w*|karate)\b/g;
 /** It is over, as the whole text. */
 export const over =
   /^(?:(?:ok|ya|bueno|por favor|gracias|la|el|quiero|queremos|vamos a) )*(?:(?:practica|ensayo|simulacro) (?:(?:ya )?(?:esta )?(?:terminad[oa]|termino|acabo|se acabo))|(?:terminar|terminamos|parar|dejar|acabar|acabamos|no mas) (?:de |con |la |el )*(?:practica|practicar|ensayo|ensayar|simulacro))(?: (?:ya|ahora|por favor|gracias))*$/;

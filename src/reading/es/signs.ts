@@ -157,6 +157,9 @@ export const lookalikes: readonly RegExp[] = [
 export const muchOf = /\b(?:much[oa]s?|muchisim[oa]|tant[oa]s?|demasiad[oa]s?|bastante|gran cosa)\b/;
 export const muchAfter = /^ (?:mucho|muchisimo|tanto|demasiado|bastante|gran cosa)\b/;
 export const hardlyNo = /\b(?:casi|practicamente) (?:nada(?: de)?|no|sin|ningun[oa]?)$/;
+/** After a sign denied: some of it after all. */
+export const someAfterAll =
+  /^(?:(?:bueno|ok|ah|espere|espera|en realidad|tal vez|quizas?|a lo mejor|o|si|hay|habia|veo|vi|tiene|solo|nomas|apenas|la verdad|es que|pues|no) )*(?:(?:una?|unas|unos|el|la|como) )*(?:gotit\w*|gotas?|manchit\w*|manchas?|puntit\w*|poquit\w*|poco|poca|tantit\w*|hilit\w*|rayit\w*|(?:1|una|2|dos) (?:vez|veces))(?= ?$| (?:en|de|al|cuando|alrededor|nada mas|nomas|rosad\w*)\b)/;
 /** How a list written with slashes is said. */
 export const or = ' o ';
 /** A list: its negation reaches all of it. */

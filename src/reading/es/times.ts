@@ -19,6 +19,8 @@ export const vague: Readonly<Record<string, readonly [number, number]>> = {
 /** After a span: it lies in the past. */
 export const ago = /^ (?:atras|antes)/;
 
+/** A little more than is named. */
+export const justOverBefore = /\b(?:un )?(?:poco|poquito|pelin|apenas) mas de(?: (?:una?|la))?\s*$/;
 export const atLeastBefore =
   /(?:>|\b(?:mas de|mas que|por lo menos|al menos|minimo|como minimo|pasad\w+ de|un poco mas de|poco mas de|ya mas de))(?: (?:como|las|los|un|una|hace))*\s*$/;
 export const atLeastAfter =
@@ -45,6 +47,9 @@ export const seenWords =
   /\b(?:vi|vimos|vio|revise|revisamos|cheque|checamos|la tenia|lo tenia|tenia (?:la|el|su|puest[oa])|todavia (?:la |lo )?(?:tenia|estaba)|aun (?:la |lo )?(?:tenia|estaba)|estaba (?:ahi|bien|puest[oa]|adentro|dentro|en su lugar|todavia)|seguia|ultima vez)\b/;
 export const foundWords =
   /\b(?:encontr\w+|desperto|desperte|despertamos|levant\w+|me di cuenta|nos dimos cuenta|note|notamos|descubri\w*|llegue|llegamos|amanecio|me percate)\b/;
+/** How long the child has been ill is no time of the tube. */
+export const illSince =
+  /\b(?:fiebre|calentura|temperatura|vomit\w*|tos|tosiendo|gripe|resfri\w*|diarrea|enferm\w*|mal|infeccion|antibiotic\w*|dolor|llorando|despierta?o?)(?: (?!sonda\b|tubo\b|boton\b)\w+){0,2} (?:desde|hace|por|toda|todo)\b[^,.;!?]*/g;
 /** A time at which something is due, and where what is said of it ends. */
 export const dueEnd = /[;!?]|[.,](?!\d)|\bpero\b|\basi que\b|\by\b(?= (?:su|la|el|le) )/;
 export const dueTime = /\b(?:toca|tocaba|debe|medicin\w*|medicament\w*|dosis|pastill\w*|insulina|jarabe)\b/;

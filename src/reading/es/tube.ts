@@ -60,6 +60,12 @@ export const noDevice =
 
 export const burst =
   /^(?:si |esta )*rot[oa]$|\b(?:globo(?: (?!en\b)\w+){0,4} (?:rot[oa]|romp\w*|revent\w*|explot\w*|ponch\w*|pinch\w*|desinfl\w*|vaci\w*|gotea\w*|tron\w*|perfor\w*|danad\w*|mal[oa]?|fuga\w*|agujer\w*|hoyo|hueco|picad[oa]|(?:no|ni) (?:se )?(?:infla|sirve|aguanta|retiene|funciona|esta bien|esta buen\w*|llena|guarda|queda))|(?:revent\w*|ponchad\w*|rot[oa]|desinflad\w*|pinchad\w*|romp\w*|explot\w*|ponch\w*|pinch\w*|tron\w*|sin|fuga en|agujero en|hoyo en) (?:el |del |de |su )?globo|se (?:le )?(?:revento|poncho|exploto|desinflo|pincho|trono)|reventad\w*|revent\w*|ponchad\w*|desinflad\w*|pinchad\w*|(?:se )?(?:gotea|fuga)\w*|tira (?:el )?agua|no (?:se )?(?:infla|retiene|aguanta)|no (?:retiene|aguanta|guarda|agarra|sostiene|mantiene|detiene) (?:el |nada de )?agua)\b/g;
+/** Said not to be long, or to have no long part. */
+export const notLong =
+  /\b(?:no|sin) (?:(?:es|era|esta|tiene|tenia|fue|muy|tan|nada|parte|una|un|la|el|ninguna|cosa) )*(?:larg[oa])\b/g;
+/** Nobody has looked at it yet. */
+export const notLookedAt =
+  /\b(?:no (?:la|lo|le|he|hemos)? ?(?:revis\w*|mir\w*|vi|visto|chequ\w*|checa\w*|prob\w*|inspeccion\w*)|sin (?:revisar|mirar|ver|checar|probar)|(?:todavia|aun) no (?:la |lo |he )?(?:revis\w*|mir\w*|vi\b|visto|checa\w*|chequ\w*))/;
 export const tubeLost =
   /\b(?:(?:lo|la) (?:tire|tiramos|tiro|tiraron|bote|botamos|boto|botaron)|(?:tire|tiramos|tiro|bote|botamos|boto) (?:la|el|a)|(?:a|en) la basura|basura|perd(?:i|io|imos|ido|ida|ieron)|no (?:lo|la) (?:encuentro|encontramos|tengo|tenemos|guarde|guardamos|traje|trajimos|trajeron|hallo|veo)|no (?:encuentro|encontramos|tengo|tenemos|guarde|aparece)(?: (?:la|el) (?:sonda|tubo|boton))?|desaparecio|mordi\w*|mastic\w*|perro|trago|pedazos|(?:le )?falta (?:un|una|el|la)(?: \w+)?|cort(?:ado|ada|e|o)|(?:se )?(?:partio|quebro|partid[oa]|quebrad[oa])|(?:hospital|doctor|doctora|enfermera|ambulancia) (?:se )?(?:lo|la) (?:quedo|quedaron|tiene|tiro|llevo)|(?:lo|la) deje|se (?:lo|la) llev\w+|(?:se )?(?:le )?(?:desprendio|cayo|arranco) el globo|inodoro|excusado)\b/g;
 /** Damage to more than the balloon: such a tube goes nowhere. */

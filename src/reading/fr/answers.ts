@@ -93,6 +93,14 @@ export const notAll =
 export const someTimeAgo =
   /\b(?:avant (?:le |de se |d aller |de aller |son )?(?:coucher|dodo|dormir|lit|sommeil|au lit)|au (?:coucher|diner|dejeuner|souper|petit dejeuner|gouter)|(?<!\b(?:pas|rien|ni|jamais|aucune?)\b.{0,40} depuis )(?:(?:hier|ce) soir|hier)|(?:cet|cette) apres[ -]?midi|ce matin|ce midi|longtemps)\b/;
 export const forgotHow = /\b(?:oublie\w*|(?:rappelle|souviens) (?:pas|plus|nplus)) comment\b/;
+/** Said of the next step: no sign, whatever the yes before it. */
+export const otherMatter =
+  /^(?:oui,? )?(?:(?:jai|on|a|les|des|la|le|elle|il|est|cest|bien|encore) )*(?:bandelettes?|languettes?|papier|collee?|scotchee?|en place|dedans|trousse|kit|seringue)[.! ]*$/;
+/** The whole answer to "taped and filled?", which a hurried thumb scrambles. */
+export const doneWords: readonly string[] = ['fait', 'fini', 'termine'];
+/** One of the facts on file taken out of a yes. */
+export const exceptFact =
+  /\b(?:sauf|pas|hormis|excepte|a part|seulement|juste) (?:le |la |l)?(?:poids|date|sonde|tube|bouton|type)\b(?! (?:est |sont )?(?:bon\w*|juste|correct\w*))/;
 export const exception = /\b(?:mais|sauf|seulement|par contre|cependant|a part|excepte|hormis|juste que)\b/;
 export const confirm: Statements = {
   strictNo: true,

@@ -34,6 +34,9 @@ export const notIn =
 /** The second try went in after the first did not. */
 export const secondTryIn =
   /\b(?:deuxieme|2e|2eme|2|second|troisieme|3e|3eme|puis|ensuite|finalement|fini par|apres)\b.{0,30}\b(?:rentree?|entree?|reussi|passee?|dedans|en place|bon|rentrer|entrer|marche|est in)\b/;
+/** In, and out again after that. */
+export const backOut =
+  /\b(?:mais|et|puis|apres) (?:elle |il |ca |la sonde |puis |ensuite |aussitot |tout de suite )*(?:est |a |se )?(?:ressorti\w*|ressort|retombee?|retombe)\b/g;
 export const inNow =
   /\b(?:(?:elle|il|ca|cest|sonde|tube|bouton) (?:est |a |y est |bien |re|toute? |maintenant |enfin )*(?:rentree?|entree?|dedans|en place|passee?|mise?|inseree?|placee?|remise?|installee?|bon|fait)|ca y est|en place|dedans|reussi|rentree?|mise en place|cest (?:fait|bon)|fait|inseree?|jai (?:pu )?(?:la |le )?(?:mise?|mettre|remise?|replacee?|remettre|rentree?)|posee?)\b(?! pas)|^(?:re)?mise?$/;
 /** "Facilement" and its kin, which a slip of "pas" before them turns round. */

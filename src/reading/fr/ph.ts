@@ -65,3 +65,7 @@ export const openLookalikes: ReadonlySet<string> = new Set(
 );
 /** What is left of "plus de" and "au moins" where their first word was not read. */
 export const comparing = /\b(?:plus|moins|superieure?|dessus|que) (?:de |du |que |a )?\d|\bau \w{3,5} \d/;
+/** Words that may stand beside a number which is nothing but a reading. */
+export const readingWords: ReadonlySet<string> = new Set(
+  'cest est le la ph bandelette languette dit indique affiche lecture environ ou a entre et de marque'.split(' '),
+);

@@ -13,6 +13,9 @@ const when =
 export const wish = new RegExp(
   `^${greeting}(?:(?:est ce qu ?)?(?:on|nous) (?:peut|pourrait|voudrait|veut|voudrions|voulons|pouvons|pourrions|aimerait|aimerions)|(?:est ce que )?je (?:peux|veux|voudrais|pourrais|souhaite)|j ?aimerais|peut on|puis je|pouvons nous) ${doing}${supposed}${when}$|^${greeting}(?:un )?(?:exercice|entrainement|faire un exercice|faire un entrainement)${when}$`,
 );
+/** Practice of something else. */
+export const otherPractice =
+  /\b(?:pratique|repetition|entrainement)s? (?:de |du |d ?)(?:foot\w*|hockey|soccer|natation|musique|danse|chorale|basket\w*|judo|gym\w*|theatre)\b/g;
 /** It is over, as the whole text. */
 export const over =
   /^(?:(?:ok|merci|svp|l|on|nous|je|veux|veut|peut|voudrais) ?)*(?:(?:l ?)?(?:exercice|entrainement) (?:est )?(?:termine|fini|finie)|(?:arreter|arrete|arretez|terminer|finir) (?:l ?|cet |de (?:s ?|m ?)?)?(?:exercice|entrainement|entrainer))(?: (?:maintenant|svp|stp|merci))*$/;

@@ -155,6 +155,9 @@ export const lookalikes: readonly RegExp[] = [
 export const muchOf = /\b(?:beaucoup|enormement|tellement|trop|tant)\b/;
 export const muchAfter = /^ (?:beaucoup|enormement|tellement|trop|tant)\b/;
 export const hardlyNo = /\b(?:presque|quasiment|quasi|pratiquement) (?:pas|rien|plus|nplus|aucune?)$/;
+/** After a sign denied: some of it after all. */
+export const someAfterAll =
+  /^(?:(?:enfin|bon|ok|ah|attendez|attends|en fait|peut etre|si|il y a|y a|y avait|je vois|jai vu|elle a|il a|disons|euh|oui|ou|non|juste) )*(?:(?:une?|des|le|la|quelques|tout|toute|petite?s?|leger|legere|minuscule) )*(?:gouttes?|gouttelettes?|taches?|points?|traces?|peu|filets?|chouia|poil|1 fois|2 fois|une fois)(?= ?$| (?:sur|dans|de (?:sang|rose)|quand|autour|au|la|quand meme|rose)\b)/;
 /** How a list written with slashes is said. */
 export const or = ' ou ';
 /** A list: its negation reaches all of it. */

@@ -21,6 +21,8 @@ export const vague: Readonly<Record<string, readonly [number, number]>> = {
 /** After a span: it lies in the past. */
 export const ago = /^ (?:derniere?s?|passee?s?)/;
 
+/** A little more than is named. */
+export const justOverBefore = /\b(?:un (?:tout )?(?:petit )?peu|a peine|guere) plus (?:de |d ?)(?: ?(?:une?|la))?\s*$/;
 export const atLeastBefore =
   /(?:>|\b(?:plus (?:de|que)|au moins|minimum|au dela de|depasse|un peu plus de|pas moins de|largement|passe))(?: (?:de|le|la|les))?\s*$/;
 export const atLeastAfter =
@@ -44,6 +46,9 @@ export const seenWords =
   /\b(?:vue?|vu|vus|voyais|y etait|etait (?:encore |toujours |bien )*(?:la|dedans|en place|dans|bonne|ok)|encore (?:la|en place|dedans)|en place|verifiee?|verifie|controle\w*|regardee?|toujours (?:la|en place|dedans)|remarquee? qu?e? ?etait (?:la|en place))\b/;
 export const foundWords =
   /\b(?:trouvee?|retrouvee?|decouverte?|decouvert|rendu compte|apercue?s?|constatee?|constate|remarquee?|en (?:me |se )?reveillant|reveillee?s?|au reveil|en rentrant|rentree? (?:du|de la|de le)|vu que (?:elle|ca|la sonde|le bouton) (?:etait|est) (?:sorti\w*|plus|tombe\w*|partie?|dehors))\b/;
+/** How long the child has been ill is no time of the tube. */
+export const illSince =
+  /\b(?:fievre|temperature|vomi\w*|toux|tousse|grippe|rhume|diarrhee|malade|infection|antibiotiques?|douleurs?|pleure)(?: (?!sonde\b|tube\b|bouton\b)\w+){0,2} (?:depuis|pendant|toute|tout)\b[^,.;!?]*/g;
 /** A time at which something is due, and where what is said of it ends. */
 export const dueEnd = /[;!?]|[.,](?!\d)|\bmais\b|\bdonc\b/;
 export const dueTime =

@@ -75,6 +75,12 @@ export const burst = new RegExp(
   `\\b(?:(?:ballon\\w*|boule)(?: (?!dans\\b|ok\\b|bon\\b|bien\\b)\\w+){0,4} (?:${tubeBroken})|(?:creve|eclate|perce|dechire|degonfle|troue|casse|abime|trou dans le|fuite (?:au|dans le|du)|trou au) (?:le )?(?:ballon\\w*|boule)|plus de (?:ballon\\w*|boule)|pas de (?:ballon\\w*|boule)|ca fuit|fuit|fuite|creve|crevee|perce|percee|eclate|eclatee|degonfle|degonflee|(?:veut|peut|arrive) (?:pas|plus|nplus) (?:se |a |le )*(?:gonfler|regonfler)|(?:gonfle|tient) (?:pas|plus|nplus)|se vide)\\b`,
   'g',
 );
+/** Said not to be long, or to have no long part. */
+export const notLong =
+  /\b(?:pas|sans|aucune?) (?:de |la |une |un |partie |bout |tres |si |du tout |ete |trop )*(?:long(?:ue)?)\b/g;
+/** Nobody has looked at it yet. */
+export const notLookedAt =
+  /\b(?:pas|jamais|nplus) (?:encore |eu le temps de |bien )*(?:regarde\w*|verifi\w*|control\w*|teste\w*|examine\w*|inspecte\w*)|\bsans (?:regarder|verifier)\b/;
 export const tubeLost =
   /\b(?:(?:chien|chat|chiot) (?:\w+ ){0,2}(?:parti|sauve|barre|enfui|pris|enterre)|jetee?|jete|poubelle|toilettes|perdue?|perdu|(?:trouve|retrouve|retrouvee?|trouvee?) (?:pas|plus|nplus)|(?:pas|plus) (?:re)?trouve\w*|introuvable|disparue?|mache\w*|mordue?|mange\w*|(?:ai|a|avons|avez|jai|on a) (?:pas|plus|nplus)(?: la| le| de)?(?: vieille| ancienne?| sonde| tube| bouton)*$|(?:pas|plus|nplus) (?:avec (?:moi|nous)|ici|gardee?|la sonde|le bouton|le tube|sous la main)|restee? (?:a|chez|au|dans)|laissee? (?:a|chez|au)|oublie\w* (?:a|chez|au)|en (?:morceaux|mille morceaux|2|deux)|coupee?|cassee? (?:en|net)|(?:bout|morceau)(?: \w+){0,3} (?:manque|casse|reste|arrache|parti)\w*|il manque (?:un|une)|manque (?:un|une) (?:bout|morceau|partie)|hopital (?:la|le|a|garde|a garde)|ballon\w* (?:\w+ ){0,2}(?:detachee?|arrachee?|parti|tombe)|(?:chien|chat)(?: \w+){0,3} (?:pris|mange\w*|attrape\w*|mache\w*|vole\w*|bouffe\w*|a))\b/g;
 /** Damage to more than the balloon: such a tube goes nowhere. */
