@@ -12,6 +12,7 @@ import { withoutCorrection, yesNo, yesNoUnknown } from './yesNo.ts';
 export function kit(said: Said): Found<KitAnswer> {
   const words = said.words.answers;
   if (words.notShown.test(said.plain) || words.otherShown.test(said.plain)) return { value: 'not-shown' };
+  if (words.kitAway.test(said.plain)) return { value: 'no' };
   const found = yesNo(said, words.kit);
   // "I have never done it" does not say that nobody was shown; nor that somebody was.
   const isYes = found !== null && 'value' in found && found.value === 'yes';

@@ -18,6 +18,9 @@ export const kit: Statements = {
 };
 export const neverDone = /\b(?:never|havent|have not|not) (?:\w+ )?(?:done|tried) (?:it|this|one|that|them|anything)\b/;
 export const shown = /\b(?:shown|showed|taught|trained|know how|learned|learnt)\b/;
+/** The kit is not where they are, whatever it lies in. */
+export const kitAway =
+  /\b(?:(?:husband|wife|partner|mom|mum|dad|mother|father|grandma|grandpa|sister|brother|nurse|sitter|he|she|they) (?:just |already |must have )?took (?:it|the (?:car|truck|van|kit|bag))|(?:has|have|got) it (?:at|with) (?:her|him|his|their|them|work|school|home))\b/;
 /** Someone else was shown, and is not there. */
 export const otherShown =
   /\b(?:wife|husband|mom|dad|nurse|grandma|grandpa|partner|mother|father|she|he)\b.{0,30}\b(?:trained|shown|taught|knows how)\b.{0,30}\b(?:work|away|not here|isnt here|asleep|gone|out|sleeping|home)\b/;

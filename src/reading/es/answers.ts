@@ -8,19 +8,33 @@ const thing =
 const tail =
   '(?: (?:de|del|emergencias?|repuesto|reserva|ph|aqui|listo|list[oa]s|conmigo|en|la|el|las|los|mi|su|casa|mano|a|todo|bolsa|panalera|mochila|carro|coche|cuarto|cajon|con|kit|hospital|y|que|me|nos|dieron|dio|sonda|temporal|tubo|nuev[oa]s?|caja|todavia|cerca|lado|abiert[oa]|prueba|medir|para|mia))*';
 
+/** A place at hand: anywhere but where somebody would have to go for it. */
+const atHand =
+  '(?:en|dentro de|encima de|arriba de|debajo de|abajo de|junto a|sobre|al lado de|detras de) (?:el |la |los |las |mi |su |un |una |nuestro |nuestra )*(?!(?:escuela|guarderia|kinder|trabajo|oficina|hospital|clinica|farmacia|consultorio|otr[oa]|casa de|carro de|coche de|camioneta de|auto de|internet)\\b)[a-z]+(?: (?:de|del|en|al lado|junto|bajo)(?: (?:el|la|los|las|mi|su))? [a-z]+){0,2}';
+/** Where things lie in a home. */
+const keptIn =
+  '(?:closet|ropero|armario|placard|cajon|cajonera|gaveta|buro|comoda|tocador|mesa|mesita|repisa|estante|alacena|refri\\w*|nevera|heladera|cocina|bano|cuarto|recamara|habitacion|pieza|sala|cama|cuna|cunero|panalera|mochila|bolso|bolsa|bolsita|maleta|maletin|valija|cartera|caja|cajita|botiquin|mano|manos|carro|coche|auto|camioneta|carriola|silla)';
+/** Who has taken it along, or what it lies in. */
+const takenAway =
+  '(?:se (?:lo|la|los|las) llev\\w+|(?:se llev\\w+|anda en|se fue (?:en|con)|salio (?:en|con)|trae|tiene) (?:el |la |mi |su )?(?:carro|coche|camioneta|troca|auto|moto)\\b|(?:anda en|anda con|se fue con|salio con) (?:ella|el)\\b|(?:lo|la) (?:tiene|trae|dejo|guarda) (?:mi|su|la|el|nuestra) [a-z]+ (?:en|con) (?:su|el|la|ella|otra|casa)|no esta (?:aqui|en casa))';
+
 export const kit: Statements = {
   // Latex in it may be what the child cannot have.
   unless: /\b(?:tiene|trae|es|son|hecho) (?:de )?latex\b/,
   neutral:
     /\b(?:nunca|no) (?:lo |la |los |las )?(?:he |hemos |habia )?(?:hecho|hice|usado|use|usamos|abierto|abri|necesitado|probado)(?: (?:lo|la|uno|esto|eso|antes|el|kit))*\b|\bno (?:esta |han? )?(?:vencid[oa]s?|caducad[oa]s?|vencido|expirad[oa]s?)\b|\b(?:sin|no (?:tengo|tenemos|hay|tiene|trae)) (?:gel|gelatina|lubricante|guantes|gasas?|cinta|jeringa)\b/g,
   yes: new RegExp(
-    `^${have}(?: ${thing})?${tail}$|^(?:el )?kit(?: (?:esta |aqui|list[oa]|a la mano|en mano))*$|^(?:aqui (?:esta|lo tengo|lo tenemos)|a la mano|listo)$|^(?:ya |si |me |nos |a mi |en el hospital |la enfermera |le |mi esposo |a nosotros )*(?:ensenaron|enseno|mostraron|mostro|explicaron|explico|capacitaron|entrenaron|dieron (?:el )?(?:curso|entrenamiento|capacitacion)).*$|^(?:yo )?se (?:como|hacerlo|ponerl[oa]|usarl[oa]|cambiarl[oa]).*$`,
+    `^${have}(?: ${thing})?${tail}$|^(?:(?:si|ya|aqui|ahi|aca|guardad[oa]|guardadit[oa]|el kit|la sonda|todo|siempre) )*(?:esta|estan|lo tengo|la tengo|lo tenemos|la tenemos|anda) (?:(?:aqui|ahi|aca|guardad[oa]|guardadit[oa]|siempre|ya) )*${atHand}$|^(?:(?:si|aqui|ahi|aca|guardad[oa]|guardadit[oa]|dentro|arriba|encima|de|en|el|la|mi|su) )*${keptIn}(?: (?:de|del|en|su|mi|la|el|mano|bebe|cuarto|bano|cocina|nin[oa]|cama|abajo|arriba)){0,4}$|^(?:ya )?(?:lo|la) (?:saque|abri|agarre|traje|busque|encontre|halle|tengo)(?: [a-z]+){0,4}$|^(?:el )?kit(?: (?:esta |aqui|list[oa]|a la mano|en mano))*$|^(?:aqui (?:esta|lo tengo|lo tenemos)|a la mano|listo)$|^(?:ya |si |me |nos |a mi |en el hospital |la enfermera |le |mi esposo |a nosotros )*(?:ensenaron|enseno|mostraron|mostro|explicaron|explico|capacitaron|entrenaron|dieron (?:el )?(?:curso|entrenamiento|capacitacion)).*$|^(?:yo )?se (?:como|hacerlo|ponerl[oa]|usarl[oa]|cambiarl[oa]).*$`,
   ),
-  no: /\b(?:no (?:lo |la |los |las )?(?:encuentro|encontramos|hallo)|perdi\w*|perdid[oa]|se (?:me |nos )?(?:acab\w+|perdi\w+|olvid\w+|quedo en)|(?:lo|la) (?:deje|dejamos|olvid\w+)|(?:en|esta en) (?:la )?otra casa|ya (?:lo|la) us\w+|sin kit|sin tiras)\b/,
+  no: new RegExp(
+    `\\b(?:no (?:lo |la |los |las )?(?:encuentro|encontramos|hallo)|perdi\\w*|perdid[oa]|se (?:me |nos )?(?:acab\\w+|perdi\\w+|olvid\\w+|quedo en)|(?:lo|la) (?:deje|dejamos|olvid\\w+)|otra casa|(?:esta|estan|quedo|deje|dejamos|dejaron|tengo|tenemos) en (?:la |el )?(?:otr[oa] \\w+|escuela|guarderia|kinder|trabajo|oficina|hospital|clinica|casa de \\w+)|ya (?:lo|la) us\\w+|sin kit|sin tiras|${takenAway})\\b`,
+  ),
 };
 export const neverDone =
   /\b(?:nunca|no) (?:lo |la )?(?:he |hemos |habia )?(?:hecho|hice|intentado|probado|puesto|metido|cambiado)\b/;
 export const shown = /\b(?:ensen\w+|mostr\w+|explic\w+|capacit\w+|entren\w+|se como|aprend\w+)\b/;
+/** The kit is not where they are, whatever it lies in. */
+export const kitAway = new RegExp(`(?<!\\b(?:no|nadie)(?: \\w+){0,2} )\\b${takenAway}`);
 /** Someone else was shown, and is not there. */
 export const otherShown =
   /\b(?:espos[oa]|marido|mujer|mama|papa|abuel[oa]|suegra|enfermera|hermana|ella|el|senora|pareja)\b.{0,30}\b(?:sabe|ensenaron|capacitaron|entrenaron|explicaron|entrenad[oa]|aprendio)\b.{0,30}\b(?:trabaj\w+|no esta|no se encuentra|dormid[oa]|durmiendo|fuera|lejos|salio|viaje|se fue|ausente)\b/;
@@ -34,47 +48,58 @@ export const ownTube: Statements = {
 };
 export const strips: Statements = {
   yes: new RegExp(
-    `^${have}(?: ${thing})?${tail}$|^(?:tiras|tiritas)$|^(?:solo |nada mas |me |nos )*(?:queda|quedan|tengo|hay) (?:\\d+|una|unas|pocas|algunas|varias)(?: (?:tiras?|tiritas?|nada mas))*$`,
+    `^${have}(?: ${thing})?${tail}$|^(?:(?:si|ya|aqui|ahi|aca|guardadas|las tiras|todas?) )*(?:esta|estan|las tengo|las tenemos) (?:(?:aqui|ahi|aca|guardadas) )*${atHand}$|^(?:(?:si|aqui|ahi|aca|guardadas|en|el|la|mi|su) )*${keptIn}(?: (?:de|del|en|su|mi|la|el|cuarto|bano|cocina|nin[oa]|kit)){0,4}$|^(?:tiras|tiritas)$|^(?:solo |nada mas |me |nos )*(?:queda|quedan|tengo|hay) (?:\\d+|una|unas|pocas|algunas|varias)(?: (?:tiras?|tiritas?|nada mas))*$`,
   ),
   // Strips past their date are no strips.
-  no: /\b(?:no (?:las |la )?(?:encuentro|encontramos|hallo)|perdi\w*|perdid[oa]s?|se (?:me |nos )?(?:acab\w+|terminaron|perdi\w+|olvid\w+|mojaron|echaron a perder)|(?:las|la) (?:deje|dejamos)|sin tiras|(?<!\bno (?:estan |esta |han )?)(?:vencid[oa]s?|caducad[oa]s?|expirad[oa]s?|caducaron|vencieron))\b/,
+  no: /\b(?:no (?:las |la )?(?:encuentro|encontramos|hallo)|perdi\w*|perdid[oa]s?|se (?:me |nos )?(?:acab\w+|terminaron|perdi\w+|olvid\w+|mojaron|echaron a perder)|(?:las|la) (?:deje|dejamos)|sin tiras|se las llev\w+|las (?:tiene|trae) (?:mi|su|la|el|nuestra) [a-z]+ (?:en|con) (?:su|el|la|ella|otra|casa)|(?<!\bno (?:estan |esta |han )?)(?:vencid[oa]s?|caducad[oa]s?|expirad[oa]s?|caducaron|vencieron))\b/,
 };
 export const contents: Statements = {
   neutral: /\b(?:todavia |aun )?no (?:he )?(?:termin\w+|acab\w+)(?: todavia)?\b/g,
-  yes: /^(?:(?:si |ya |me |le |nos |ahora |apenas |pues |solo )*(?:sali(?:o|eron)|sale|saque|sacamos|saco|jale|obtuve|consegui|hay|vino|regreso|vi|veo|tengo|logre sacar|aspire|extraje|hubo)(?: \w+){0,4} (?:poco|poquito|algo|leche|liquido|formula|contenido|jugo|jugos|gotas?|gotitas?|blanco|amarill\w+|transparente|clar[oa]|cosas?|\d+(?:\.\d+)? ?(?:ml|mls|cc)?|estomago|gastric\w*|tantito|poca)\b.*|(?:si )?(?:sali(?:o|eron)|hubo|hay) (?:algo|poquito|poco|leche|liquido|formula|contenido|gotas?|gotitas?|jugo)\b.*|(?:(?:un|una|unas|unos|algo|poco|poquito|poca|tantito|como|par|de) )*(?:leche|liquido|formula|contenido|jugo|gotas|gotitas|lechos[oa]|cuajad\w*|blancuzco|amarillento|\d+(?:\.\d+)? ?(?:ml|mls|cc))(?: \w+){0,8}|(?:leche|liquido|formula|contenido)(?: \w+){0,3} en la jeringa\b.*|(?:si )?(?:salio|funciono|lo logre|se pudo)(?: \w+){0,3}|(?:un )?(?:poco|poquito|tantito))$/,
+  yes: /^(?:(?:si |ya |me |le |nos |ahora |apenas |pues |solo )*(?:sali(?:o|eron)|sale|saque|sacamos|saco|jale|obtuve|consegui|hay|vino|regreso|vi|veo|tengo|logre sacar|aspire|extraje|hubo)(?: \w+){0,4} (?:poco|poquito|algo|leche|liquido|formula|contenido|jugo|jugos|gotas?|gotitas?|blanco|amarill\w+|transparente|clar[oa]|cosas?|\d+(?:\.\d+)? ?(?:ml|mls|cc)?|estomago|gastric\w*|tantito|poca)\b.*|(?:si )?(?:sali(?:o|eron)|hubo|hay) (?:algo|poquito|poco|leche|liquido|formula|contenido|gotas?|gotitas?|jugo)\b.*|(?:(?:un|una|unas|unos|algo|poco|poquito|poquitito|poca|tantito|como|par|de|puro|pura|chorrito|chorro|bastante|mucho|mucha|tipo|medio) )*(?:leche|lechita|liquido|liquidito|formula|contenido|jugo|juguito|gotas|gotitas|chorrito|lechos\w+|cuajad\w*|cortad[oa]|grum\w*|espum\w*|blanc\w+|blanquit\w*|blancuzco|amarill\w*|verdos[oa]|transparente|agu(?:a|ita)(?= (?:con|lechos\w|blanc\w+|amarill\w+|y|como|tipo|de(?:l)? estomago))|\d+(?:\.\d+)? ?(?:ml|mls|cc))(?: \w+){0,8}|(?:leche|liquido|formula|contenido)(?: \w+){0,3} en la jeringa\b.*|(?:si )?(?:salio|funciono|lo logre|se pudo)(?: \w+){0,3}|(?:un )?(?:poco|poquito|tantito))$/,
   no: /\b(?:(?:solo|pur[oa]s?|nada mas|unicamente|nomas) (?:aire|burbujas?)|aire (?:nada mas|solamente|solo)|^aire$|nada|burbujas? (?:nada mas|solamente)|sec[oa]|vaci[oa]|no (?:me |le |se )?(?:sale|salio|sali|viene|vino|regresa|regreso|jala|saca\w*|pude|puedo|logro|hay)(?: \w+)?)\b/,
 };
 export const looksRight =
-  /\b(?:(?:igual que|como) siempre|lechos[oa]|lechita|leche|blanc\w+|blanquit\w*|blanquec\w*|turbi[oa]|nublad[oa]|cuaj\w*|cortad[oa]|grum\w*|formula|cafecit[oa] clar[oa]|beige|crema|verde(?: como(?: el| la)?)? (?:pasto|hierba|cesped|grama|zacate)|(?:puntitos|pintitas|hilitos) cafes?|contenido (?:del estomago|gastrico|estomacal)|como (?:leche|formula|del estomago))\b/g;
+  /\b(?:(?:igual que|como) siempre|lechos\w+|lechita|leche|blanc\w+|blanquit\w*|blanquec\w*|turbi[oa]|nublad[oa]|cuaj\w*|cortad[oa]|grum\w*|quesit\w*|requeson|yogur\w*|formula|cafecit[oa] clar[oa]|beige|crema|verde(?: como(?: el| la)?)? (?:pasto|hierba|cesped|grama|zacate)|(?:puntitos|pintitas|hilitos) cafes?|contenido (?:del estomago|gastrico|estomacal)|como (?:leche|formula|del estomago))\b/g;
 export const looksWrong =
-  /\b(?:amarill\w*|dorad[oa]|roj\w*|orina|pipi|pis|transparente|cristalin[oa]|(?<!^|^si,? |cafe |cafecito )clar[oa]s?(?! que)|(?<=^)clar[oa](?= (?:con|y|como|casi|medio|tipo)\b)|agua|aguad[oa]|como agua|ambar|bilis|verde (?:oscuro|fuerte|brillante|fosforescente|militar|botella)|negr[oa]|rosad\w*|rosa|sangre|sanguinolent\w*|sin color|incolor[oa]|popo|caca|heces|excremento)\b/g;
+  /\b(?:amarill\w*|dorad[oa]|roj\w*|orina|pipi|pis|transparente|cristalin[oa]|(?<!^|^si,? |cafe |cafecito )clar[oa]s?(?! que)|(?<=^)clar[oa](?= (?:con|y|como|casi|medio|tipo)\b)|agua|aguad[oa]|como agua|ambar|bilis|verde (?:oscuro|fuerte|brillante|fosforescente|militar|botella)|negr[oa]|rosad\w*|rosa|sangre|sanguinolent\w*|sin color|incolor[oa]|popo|caca|heces|excremento)\b(?! no\b(?: es| era)?(?:$|[,.;!]| (?:mas bien|sino|blanc|lech|beige|crem)))/g;
 export const looksOpen = /\b(?:verd\w*|cafe\w*|marron\w*)\b/;
 /** "Claro" is "of course", and clear. */
 export const looks: Statements = { neutral: /^(?:si,? )?claro[.!]*$/g };
 export const looksUnsure =
   /\b(?:no (?:estoy|estamos) (?:muy )?segur\w*|no (?:lo |la )?se(?! (?:le|ve|parece)\b)|no (?:puedo|alcanzo a|logro) (?:ver|distinguir|saber)|no distingo|no se (?:ve|alcanza|distingue)|ni idea|(?:es )?dificil (?:de )?(?:decir|saber|ver)|no sabria|creo|quizas?|tal vez|a lo mejor)\b/;
 export const secured: Statements = {
-  yes: /^(?:(?:ya |si |todo |esta |quedo |muy |bien |la |el |sonda |tubo |globo |lo |y |con |cinta |tiene )*(?:list[oa]s?|hecho|asegurad[oa]|pegad[oa]|fij[oa]|fijad[oa]|firme|llen[oa]|inflad[oa]|ajustad[oa]|sujet[oa]|sujetad[oa]|en su lugar|bien puest[oa]|segur[oa]|tapad[oa])(?: (?:y|con|cinta|esta|la|el|bien|todo|list[oa]|asegurad[oa]|pegad[oa]|fij[oa]|firme|inflad[oa]|llen[oa]|ajustad[oa]|globo|sonda|ya|sujet[oa]|agua|tela|micropore|en|su|lugar))*|(?:ya |si )*(?:lo|la) (?:hice|hicimos|llene|infle|pegue|asegure|fije)(?: \w+){0,5}|(?:ya )?(?:hice|hicimos) todo|(?:ya )?(?:llene|infle|pegue|asegure|puse)(?: \w+){0,6}|(?:ya )?termin(?:e|amos)|todo (?:bien|en orden|listo|hecho)|ya|ya quedo(?: \w+){0,3}|(?:dale )?esta|hecho(?: \w+){0,4})$/,
+  yes: /^(?:(?:ya |si |todo |esta |quedo |muy |bien |la |el |sonda |tubo |globo |lo |y |con |cinta |tiene )*(?:list[oa]s?|hecho|asegurad[oa]|pegad(?:it)?[oa]|amarrad[oa]|fij[oa]|fijad[oa]|firme|llen[oa]|inflad[oa]|ajustad[oa]|sujet[oa]|sujetad[oa]|en su lugar|bien puest[oa]|segur[oa]|tapad[oa])(?: (?:y|con|cinta|esta|la|el|bien|todo|list[oa]|asegurad[oa]|pegad[oa]|fij[oa]|firme|inflad[oa]|llen[oa]|ajustad[oa]|globo|sonda|ya|sujet[oa]|agua|tela|micropore|en|su|lugar))*|(?:ya |si )*(?:lo|la) (?:hice|hicimos|llene|infle|pegue|asegure|fije)(?: \w+){0,5}|(?:ya )?(?:hice|hicimos) todo|(?:ya )?(?:llene|infle|pegue|asegure|puse)(?: \w+){0,6}|(?:ya )?termin(?:e|amos)|todo (?:bien|en orden|listo|hecho)|ya|ya quedo(?: \w+){0,3}|(?:dale )?esta|hecho(?: \w+){0,4})$/,
   no: /\b(?:floj[oa]|suelt[oa]|se (?:sale|mueve|resbala|cae|desliza)|(?:sigo|seguimos|estoy|estamos) (?:llen|pega|infl|hac|trat|intent)\w+|falta|faltan|todavia no|ya casi|a medias)\b/,
 };
 export const firstFeed: Statements = {
-  neutral: /\b(?:sin|ni) nada(?: de (?:nada|eso))?\b|\bni una (?:sola )?gota(?: se (?:le )?(?:salio|cayo|tiro))?\b/g,
-  yes: /^(?:(?:le |la |el |todo |comida |leche |toma |fue |muy |se |ella |lo |super |primera |alimentacion |esta |salio |paso |quedo |tolero )*(?:bien|ok|perfect[oa]|excelente|super|genial|tranquil[oa]|normal|tolero)(?: \w+){0,4}|sin (?:ningun )?(?:problemas?|novedad)|(?:la |lo |le )?tolero(?: bien| muy bien| todo)?|(?:se )?(?:lo |la )?(?:comio|tomo|acabo|termino) (?:todo|toda|completo))$/,
+  neutral:
+    /\bsin (?:ninguna? )?(?:novedad(?:es)?|pena ni gloria)\b|\b(?:sin|ni) nada(?: de (?:nada|eso))?\b|\bni una (?:sola )?gota(?: se (?:le )?(?:salio|cayo|tiro))?\b/g,
+  yes: /^(?:(?:le |la |el |todo |comida |leche |toma |fue |muy |se |ella |lo |super |primera |alimentacion |esta |salio |paso |quedo |tolero )*(?:bien|ok|perfect[oa]|excelente|super|genial|tranquil[oa]|normal|tolero)(?: \w+){0,4}|de (?:maravilla|lujo|diez|10|pelos|primera)|(?:paso|entro|bajo|fue) (?:todo|toda|tranquil[oa]|perfect[oa]|lent[oa]|despacito|suave\w*)(?: \w+){0,3}|(?:todo )?en orden|sin (?:ningun )?(?:problemas?|novedad)|(?:la |lo |le )?tolero(?: bien| muy bien| todo)?|(?:se )?(?:lo |la )?(?:comio|tomo|acabo|termino) (?:todo|toda|completo))$/,
   no: /\b(?:todavia no|aun no|mal|no (?:la |lo )?tolero|vomito|horrible|pesimo|no quiso|pare|paramos|tuve que (?:parar|detener))\b/,
 };
 export const nextDay: Statements = {
   neutral: /\bsin (?:ninguna? )?(?:novedad|cambios?)\b|\b(?:sin|ni) nada(?: de (?:nada|eso))?\b/g,
-  yes: /^(?:(?:ella |el |la |bebe |nin[oa] |todo |esta |sigue |amanecio |muy |super |re |mas |paso |durmio |la sonda |va |anda |y |se ve |se siente )*(?:bien|ok|okay|perfect[oa]|excelente|normal|feliz|content[oa]|tranquil[oa]|mejor|jugando)(?: \w+){0,3}|mucho mejor|(?:como|igual que) siempre|sin (?:ningun )?(?:problemas?|cambios?|novedad))$/,
-  no: /\b(?:mal|peor|enferm[oa]|no (?:esta |anda |se ve )?(?:muy )?(?:bien|normal|mejor))\b/,
+  yes: /^(?:(?:ella |el |la |bebe |nin[oa] |todo |esta |sigue |amanecio |muy |super |re |mas |paso |durmio |la sonda |va |anda |y |se ve |se siente )*(?:bien|bn|ok|okay|perfect[oa]|excelente|super|genial|normal|normalit[oa]|feliz|content\w*|tranqui|tranquil\w*|mejor|mejorcit[oa]|jugando|en orden|chido|de diez|al 100|activ[oa]|risuen[oa])(?: \w+){0,3}|de (?:maravilla|lujo|diez|10)|(?:todo )?(?:al 100|al cien)|como si nada(?: \w+){0,3}|ni se (?:acuerda|acordo)|mucho mejor|(?:como|igual que) siempre|sin (?:ningun )?(?:problemas?|cambios?|novedad))$/,
+  no: /\b(?:mal|malit[oa]|peor|enferm[oa]|enfermit[oa]|no (?:esta |amanecio |siguio |sigue |anda |se ve )?(?:muy )?(?:bien|normal|mejor))\b/,
 };
 export const arrived: Statements = {
   neutral:
     /\b(?:no|nadie)(?: (?:me|nos|la|lo|le))? (?:hacen? caso|atienden?|ha atendido|han atendido|han? visto|llaman|ha llamado|han llamado|revisan?|pasan)(?: todavia| aun)?\b|\bhace (?:como |unos )?(?:\d+ (?:minutos?|mins?)|(?:un )?rat(?:o|ito))\b/g,
-  yes: /^(?:(?:ya |si |nosotros |estamos |estoy |aqui |acabamos de |recien )*(?:llegamos|llegue|aqui|llegar|adentro|en (?:el |la )?(?:hospital|urgencias|emergencias?|sala(?: de \w+){0,2}|er|clinica)(?: \w+){0,3}|con (?:el|la|un|una) (?:doctor|doctora|medico|enfermera)|registrad[oa]s|ingresad[oa]s?)(?: \w+){0,3}|(?:ya )?(?:la|lo|nos) (?:estan (?:viendo|atendiendo|revisando)|atendieron|atienden|ingresaron|internaron|vieron|pasaron)|(?:aqui )?(?:llevamos|llevo) \d+ (?:min\w*|horas?)(?: (?:aqui|esperando|en urgencias|en la sala))*|ya|ya entramos)$/,
-  no: /\b(?:en (?:el )?camino|ya casi|casi|manejando|en el (?:carro|coche|auto|taxi|bus)|no (?:vamos|voy|hemos|he|fuimos)|(?:apenas|ya) (?:vamos|voy)|esperando (?:a |la |el |un |una |mi )*(?:ambulancia|taxi|carro|camion|mama|papa|espos[oa]|suegra|herman[oa]|abuel[oa]|vecin[oa])|atorad[oa]s|trafico|saliendo|todavia en casa|en casa|faltan?|minutos|vamos (?:llegando|en camino|para alla)|todavia no|aun no|estacionando)\b/,
+  yes: /^(?:(?:ya |si |nosotros |estamos |estoy |aqui |acabamos de |recien )*(?:llegamos|llegue|aqui|llegar|adentro|en (?:el |la )?(?:hospital|urgencias|emergencias?|sala(?: de \w+){0,2}|er|clinica)(?: \w+){0,3}|con (?:el|la|un|una) (?:doctor|doctora|medico|enfermera)|registrad[oa]s|ingresad[oa]s?)(?: \w+){0,3}|(?:ya )?(?:(?:el|la|los|las|un|una) (?:doctor\w*|medic[oa]s?|enfermer[oa]s?|pediatra|cirujan[oa]) )?(?:ya )?(?:la|lo|le|nos|se la|se lo)(?: ha| han)? (?:estan |esta )?(?:viendo|atendiendo|revisando|checando|poniendo|cambiando|atend\w+|atiend\w+|ingres\w+|intern\w+|vieron|vio|visto|pasaron|paso|pasado|revis(?:o|aron|ado)|chec(?:o|aron|ado)|examin(?:o|aron|ado)|recibi(?:o|eron|do)|pusieron|puso|puesto|cambi(?:o|aron|ado)|coloc(?:o|aron|ado)|meti(?:o|eron|do)|dieron de alta|volvieron a poner|hicieron (?:la |una )?(?:placa|radiografia|estudio))(?: \w+){0,6}|(?:aqui )?(?:llevamos|llevo) \d+ (?:min\w*|horas?)(?: (?:aqui|esperando|en urgencias|en la sala))*|ya|ya entramos)$/,
+  no: /\b(?:en (?:el )?camino|ya casi|casi|manejando|en el (?:carro|coche|auto|taxi|bus)|no (?:vamos|voy|hemos|he|fuimos)|(?:apenas|ya) (?:vamos|voy)|esperando (?:a |la |el |un |una |mi )*(?:ambulancia|taxi|uber|didi|cabify|remis|colectivo|grua|ride|aventon|carro|camion|mama|papa|espos[oa]|suegra|herman[oa]|abuel[oa]|vecin[oa])|atorad[oa]s|trafico|saliendo|todavia en casa|en casa|faltan?|minutos|vamos (?:llegando|en camino|para alla)|todavia no|aun no|estacionando)\b/,
 };
+/** Somebody else of the family who has called, however it is turned. */
+const otherCalled =
+  '(?:(?:mi|su|el|la|nuestra|nuestro) [a-z]+ (?:(?:si|ya|les|los|le|la|las|me|nos|apenas|fue|quien|que|el|hace rato) )*(?:llamo|hablo|aviso|marco|telefoneo|escribio|contacto|agendo|dejo (?:un )?(?:mensaje|recado)|mando (?:un )?(?:mensaje|correo)|saco (?:la |una )?cita|hizo (?:la |una )?cita)|(?:ya )?(?:llamo|hablo|aviso|marco) (?:mi|su|nuestr[oa]) [a-z]+)';
+
 export const clinic: Statements = {
-  yes: /^(?:(?:ya |si |yo |apenas |les |le |los |la )*(?:llame|llamamos|hable|hablamos|deje (?:un )?mensaje|hice (?:la |una )?cita|agende|contacte|avise|mande|escribi|saque (?:la |una )?cita|(?:me |nos )dieron (?:la |una )?cita|tengo (?:la |una )?cita)(?: \w+){0,8}|(?:ya )?(?:list[oa]|hecho|agendad[oa])|(?:la )?cita (?:es |esta )?(?:\w+ ?){1,4}|(?:ya )?saben (?:en|los de) la clinica)$/,
+  neutral: new RegExp(
+    `\\b(?:yo|nosotros) (?:todavia |aun )?no(?: (?:he podido|pude|fui|llame|he llamado|hable|alcance|los he llamado))?(?=(?: personalmente)?,? ?(?:pero |sino |fue |es que )?${otherCalled}\\b)|\\bno (?:fui|he sido|llame) yo,? ?(?:pero |sino |fue )?(?=${otherCalled}\\b)|\\b(?:nos|lo|la) (?:ven|reciben|atienden|esperan|toca) (?:el |la )?(?:lunes|manana|semana)`,
+    'g',
+  ),
+  yes: new RegExp(
+    `^(?:(?:ya|si|fue|pero|no) )*${otherCalled}(?: \\w+){0,8}$|^(?:(?:ya|si|ellos|ellas|de la clinica|la clinica|la enfermera|el doctor) )*(?:me|nos) (?:llamaron|llamo|hablaron|hablo|marcaron|marco|regresaron la llamada|devolvieron la llamada|contestaron|dieron cita)(?: \\w+){0,8}$|^(?:(?:ya |si |yo |apenas |les |le |los |la )*(?:llame|llamamos|hable|hablamos|deje (?:un |el )?(?:mensaje|recado|buzon|correo)|hice (?:la |una )?cita|agende|contacte|avise|mande|escribi|saque (?:la |una )?cita|(?:me |nos )dieron (?:la |una )?cita|tengo (?:la |una )?cita)(?: \\w+){0,8}|(?:ya )?(?:list[oa]|hecho|agendad[oa])|(?:la )?cita (?:es |esta )?(?:\\w+ ?){1,4}|(?:ya )?saben (?:en|los de) la clinica)$`,
+  ),
   no: /\b(?:todavia no|aun no|(?<!\b(?:la|esta) )manana|luego|despues|mas tarde|se me (?:olvido|fue|paso)|olvide|solo (?:suena|timbra)|suena y suena|buzon|voy a (?:llamar|hablar)|no (?:contestan|contesto|contestaron|he|me|hay)|(?:ahora|al rato|manana|luego) (?:los |les )?(?:llamo|hablo|marco)|cerrad[oa]s?|el lunes|ocupad[oa])\b/,
 };
 export const notYet =
@@ -93,7 +118,7 @@ export const exceptFact =
   /\b(?:menos|excepto|salvo|no|solo|aparte de) (?:el|la|lo de la|lo del) (?:peso|fecha|sonda|tubo|boton|tipo)\b(?! (?:es|esta|sigue) (?:bien|correct\w|igual))/;
 export const exception = /\b(?:pero|excepto|menos|solo que|salvo|aunque|aparte de)\b/;
 export const confirm: Statements = {
-  yes: /^(?:(?:todo |esta |eso |los datos |la informacion |si |es |son |estan |se ve |sigue |siguen |muy )*(?:correct[oa]s?|cierto|verdad|igual|al dia|exact[oa]s?|actualizad[oa]s?)|(?:todo|esta|estan|si|muy|eso)(?: (?:todo|esta|estan|muy|si|eso))* (?:bien|ok|okay)|(?:todo |sigue )*igualit[oa]s?|(?:todo |sigue )+igual|nada (?:ha )?(?:cambiado|cambio)|sin cambios?|no ha (?:cambiado|cambio)(?: nada)?|no (?:cambiado|cambio) nada|no hay cambios?)$/,
+  yes: /^(?:(?:todo |esta |eso |los datos |la informacion |si |es |son |estan |se ve |sigue |siguen |muy )*(?:correct[oa]s?|correctisim[oa]s?|cierto|verdad|igual|al dia|exact[oa]s?|exactisim[oa]|actualizad[oa]s?|vigentes?)|(?:todo |esta |estan |si )+(?:perfect[oa]s?|en orden)|(?:todo|esta|estan|si|muy|eso)(?: (?:todo|esta|estan|muy|si|eso))* (?:bien|ok|okay)|(?:todo |sigue )*igualit[oa]s?|(?:todo |sigue )+igual|nada (?:ha )?(?:cambiado|cambio)|sin cambios?|no ha (?:cambiado|cambio)(?: nada)?|no (?:cambiado|cambio) nada|no hay cambios?)$/,
   no: /\b(?:no (?:esta |es |son |estan )?(?:bien|correct[oa]s?|cierto|verdad|al dia|igual)|mal|viej[oa]s?|antigu[oa]s?|equivocad[oa]s?|desactualizad[oa]s?|(?<!no (?:ha )?)(?:cambio|cambiado|cambiaron)|diferentes?|incorrect[oa]s?|ya no|falta (?:actualizar|cambiar))\b/,
   neutral:
     /\bsin cambios?\b|\bnada (?:ha )?(?:cambiado|cambio)\b|\bno (?:ha |a |han |hay |hubo )?(?:cambiado|cambio|cambios)(?: nada)?\b/g,
@@ -101,7 +126,7 @@ export const confirm: Statements = {
 /** At "any danger sign?": well, and unwell. */
 export const unwell: Statements = {
   strictNo: true,
-  no: /\b(?:(?:ella|el|la|panza|barriga|panci\w*|bebe|nin[oa]|todo|esta|se ve|se siente|anda|parece|sigue|luce|hasta ahora|la veo|lo veo|por lo demas)(?: (?:ella|el|esta|se|ve|siente|muy|tod[oa]|super|bastante|estar|totalmente|perfectamente|la|lo|mi|bebe|nin[oa]|hij[oa]|de lo mas|tiene|y))* (?:bien|normal|tranquil[oa]|tranquilit[oa]|content[oa]|feliz|perfect[oa]|jugando|dormid[oa]|dormidit[oa]|durmiendo|sonriendo|riendo\w*|comod[oa]|calmad[oa]|como si nada|estable|igual(?: que antes)?|blandit[oa]|suavecit[oa]|como siempre|viendo (?:la )?tele\w*|cantando|platicando)|(?:respir\w*|color|piel)(?: (?:y|muy|color|respir\w*|de))* (?:bien|normal|rosad\w*)|(?:las|los) (?:3|tres) no|todo bien|todo en orden|todo normal|^(?:bien|normal|tranquil[oa])$|ningun[oa]s?|nada de (?:eso|lo anterior|nada|esto)|nada|no (?:tiene|hay|le veo|veo|presenta|noto) (?:nada|ningun\w*)(?: de (?:eso|esos|esas|esto|ellos|ellas|los|las|lo)\b.*)?|ahora no|por ahora no|que yo (?:vea|note) no|no que yo (?:vea|note)|sin (?:ningun )?(?:problemas?|sintomas?|molestias?|novedad))\b/,
+  no: /\b(?:(?:ella|el|la|panza|barriga|panci\w*|bebe|nin[oa]|todo|esta|se ve|se siente|anda|parece|sigue|luce|hasta ahora|la veo|lo veo|por lo demas)(?: (?:ella|el|esta|se|ve|siente|muy|tod[oa]|super|bastante|estar|totalmente|perfectamente|la|lo|mi|bebe|nin[oa]|hij[oa]|de lo mas|tiene|y))* (?:bien|bn|normal|normalit[oa]|tranqui|tranquil[oa]|tranquilit[oa]|content[oa]|contentit[oa]|feliz|risuen[oa]|rosadit[oa]|activ[oa]|despiert[oa]|perfect[oa]|jugando|dormid[oa]|dormidit[oa]|durmiendo|sonriendo|riendo\w*|comod[oa]|calmad[oa]|como si nada|estable|igual(?: que antes)?|blandit[oa]|suavecit[oa]|como siempre|viendo (?:la )?tele\w*|cantando|platicando)|(?:respir\w*|color|piel)(?: (?:y|muy|color|respir\w*|de|esta|tiene|buen))* (?:bien|normal|rosad\w*)|(?:las|los) (?:3|tres) no|todo bien|todo en orden|todo normal|^(?:bien|normal|tranquil[oa])$|ningun[oa]s?|nada de (?:eso|lo anterior|nada|esto)|nada|no (?:tiene|hay|le veo|veo|presenta|noto) (?:nada|ningun\w*)(?: de (?:eso|esos|esas|esto|ellos|ellas|los|las|lo)\b.*)?|ahora no|por ahora no|que yo (?:vea|note) no|no que yo (?:vea|note)|sin (?:ningun )?(?:problemas?|sintomas?|molestias?|novedad))\b/,
   neutral: /\b(?:sin|ningun) (?:ningun )?problemas?\b|\bno que yo (?:vea|sepa|note)\b/g,
 };
 export const notWell =
@@ -122,7 +147,8 @@ export const notGiven =
 /** A no that opens the text. */
 export const startsNo = /^(?:no|nop|nope)\b/;
 export const airFirst = /\b(?:aire|primero|al principio)\b/;
-export const looksNo = /^(?:no(?! (?:se|estoy|puedo))|nop|nope|nada que ver|para nada)\b/;
+export const looksNo =
+  /^(?:no(?! (?:se|estoy|puedo|alcanzo)\b| (?:es|esta|se ve|parece|sale)(?: \w+){0,2} (?:amarill\w*|transparente|clar[oa]|verde\w*|roj\w*|rosad\w*|agua|negr[oa]),? (?:sino|es|mas bien|se ve|pero|parece|mas))|nop|nope|nada que ver|para nada)\b/;
 /** Right before a colour: it does not look so. */
 export const notLooking =
   /\b(?:no|nada|ni|sin)(?: (?:es|esta|se|ve|parece|muy|tan|nada|de|para|un|una|color|como|la|el|que|sale|salio))* ?$/;

@@ -38,6 +38,15 @@ export const clockForms: readonly ClockForm[] = [
     pattern: /\b(\d{1,2})( en punto)?() de la (manana|madrugada|tarde|noche)\b/g,
     read: (m) => ({ hour: Number(m[1]), minute: 0, half: halfOf(m, 3) }),
   },
+  // "Doce y media" alone: the half and the quarter are in digits by now.
+  {
+    pattern: /^(?:(?:como|fue|eran|tipo|alrededor de) )*(1[0-2]|[1-9])\.(5|25)$/g,
+    read: (m) => ({ hour: Number(m[1]), minute: m[2] === '5' ? 30 : 15 }),
+  },
+  {
+    pattern: /^(?:(?:como|fue|eran|tipo) )*(1[0-2]|[1-9]) (?:y|con) (5|10|20|25|35|40|50|55)$/g,
+    read: (m) => ({ hour: Number(m[1]), minute: Number(m[2]) }),
+  },
   { pattern: /^([01]?\d|2[0-3])([0-5]\d)$/g, read: (m) => ({ hour: Number(m[1]), minute: Number(m[2]) }) },
   {
     pattern: /\b(?:a )?las ([01]?\d|2[0-3])([0-5]\d)\b(?! ?(?:g|gramos?|ml))/g,

@@ -2,6 +2,8 @@
 import type { Marks } from '../clean.ts';
 import type { TimeUnit } from '../durations.ts';
 
+const month = '(enero|febrero|marzo|abril|mayo|junio|julio|agosto|septiembre|setiembre|octubre|noviembre|diciembre)';
+
 /** Accents are gone already; texting spellings, and words that are written together or with another letter. */
 export const contractions: readonly (readonly [RegExp, string])[] = [
   [/\b(?:x|por) ?fa(?:vor|vorcito|s|sito)?\b/g, 'por favor'],
@@ -40,6 +42,15 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
     'el globo',
   ],
   [/\bsept\b\.?/g, 'septiembre'],
+  // "Julio o agosto del 2025", "yo digo abril, ella que mayo, del 2025": one year for both.
+  [new RegExp(`\\b${month} (o|u|y|a|-) ${month},? (?:del? |en )?((?:19|20)\\d{2})\\b`, 'g'), '$1 de $4 $2 $3 de $4'],
+  [
+    new RegExp(
+      `\\b${month}(,? (?:y |pero )?(?:yo|el|ella|mi \\w+|nosotros)(?: (?:digo|dice|cree|decimos|que|en))* )${month},? (?:del? |en )((?:19|20)\\d{2})\\b`,
+      'g',
+    ),
+    '$1 de $4$2$3 de $4',
+  ],
   [/(?<=^|[.,] ?|\b(?:si|ya) )echo\b/g, 'hecho'],
   [/\baki\b/g, 'aqui'],
   [/\bnari[sc]e?s?\b/g, 'nariz'],

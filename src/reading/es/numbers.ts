@@ -73,6 +73,8 @@ function smallNumber(word: string | undefined): number {
 
 /** In this order; each sees what the one before has made. */
 export const rewrites: readonly Rewrite[] = [
+  // "Una y cuarto" alone is a time.
+  [/^una y (?=(?:cuarto|media|cinco|diez|veinte|veinticinco)$)/, 'la una y '],
   // A comma is a decimal point, but before three digits that are grams; so is a point but there.
   [/(\d)[.,](\d{3})(?= ?(?:g|gr|grs|gramos)\b)/g, '$1$2'],
   [/(\d),(\d{1,3})(?!\d)/g, '$1.$2'],
@@ -117,6 +119,15 @@ export const rewrites: readonly Rewrite[] = [
   [/(\d) ?(?:punto|coma|point) ?(\d)/g, '$1.$2'],
   [/(\d+) \.(\d)/g, '$1.$2'],
   [/(^|[ (])\.(\d)/g, '$10.$2'],
+  // "No hace 2 meses, hace 4": only the second counts, in the unit of the first.
+  [
+    /\bno (?:hace|son|es|fue|fueron|eran?) (?:como )?\d+(?:\.\d+)? (dias?|semanas?|mes(?:es)?|anos?|horas?|minutos?|mins?)(?: no)?,? (?:sino |mas bien |ya )?((?:hace|son|es|fue|fueron)(?: (?:como|casi|unos|unas|ya))*) (\d+(?:\.\d+)?)(?=$|[,.;!])/g,
+    '$2 $3 $1',
+  ],
+  [
+    /\bno (?:hace|son|es|fue|fueron|eran?) (?:como )?\d+(?:\.\d+)? (?:dias?|semanas?|mes(?:es)?|anos?|horas?|minutos?|mins?)(?: no)?,? (?=(?:sino|mas bien|hace|son|fue|fueron)\b[a-z ]{0,16}\d)/g,
+    '',
+  ],
   // "2 horas 20" and "una hora y pico" are longer than the hours they name.
   [/\b(\d+) ?(?:horas?|hrs?|h) (?:y |con )?(\d{1,2})(?![\d.:]| ?[a-z%])/g, '$1 horas $2 minutos'],
   [/\b(\d+) ?(?:horas?|hrs?|h) y (?:pico|algo|tantito|un poco|un poquito|fraccion)\b/g, '$1 horas 30 minutos'],

@@ -2,7 +2,7 @@
 /** Between the two ends of a range, and what may stand before and after. */
 export const beforeJoin = '(?:y algo ?)?';
 export const join =
-  ',? ?\\bo\\b|\\bu\\b|\\ba\\b|\\by\\b|\\btal vez\\b|\\bquizas?\\b|\\bcasi\\b|\\bhasta\\b|\\btirando a\\b|\\bor\\b|-|/|~';
+  ',? ?\\bo\\b|\\bu\\b|\\ba\\b|\\by\\b|\\btal vez\\b|\\bquizas?\\b|\\bcasi\\b|\\bhasta\\b|\\btirando a\\b|\\bor\\b|-|/|~|,? ?(?:y |pero )?\\b(?:yo|el|ella|mi [a-z]+)(?: (?:veo|leo|digo|dice|ve|lee|que|le|pone|es|un))*\\b';
 export const afterJoin = '(?:tal vez |quizas? |un |una |como |el |casi |unos |de |al |a lo mejor )?';
 export const above =
   '>=?|\\+|\\b(?:mas de|mas que|mayor (?:de|a|que)|arriba de|encima de|por encima de|por arriba de|superior a|mas (?:alto|arriba) (?:de|que|del)|pasad[oa] de|pas(?:a|o) (?:de|del)|minimo|por lo menos|al menos|sobre|over|above)\\b(?: el| un)?';
@@ -60,9 +60,9 @@ export const openLookalikes: ReadonlySet<string> = new Set(
 );
 /** What is left of "mas de" and "por lo menos" where their first word was not read. */
 export const comparing = /\b(?:(?<!mas o )menos|mayor|que) \d|\blo menos\b/;
-/** Doubt about the strip, the light, or what was dipped: no number counts beside it. */
+/** Doubt about the strip, the light, or what was dipped: no number counts beside it, but for one off another strip. */
 export const doubtful =
-  /\b(?:vencid[oa]s?|caducad[oa]s?|expirad[oa]s?|(?:tiras?|tiritas?|papel|paquete) (?:\w+ ){0,2}(?:viej[oa]s?|mojad[oa]s?|humed[oa]s?|rot[oa]s?|suci[oa]s?|pasad[oa]s?)|se (?:me )?mojo|saliva|baba|(?:agua de la llave|agua del lavado)|(?:hay )?(?:poca|mala) luz|no hay (?:buena )?luz|(?:esta )?(?:muy )?oscuro aqui|(?:sigue|esta) (?:cambiando|moj\w+)|(?:se me )?cayo (?:la tira|al (?:piso|suelo))|no (?:me )?confio|no puede ser|se ve rar[oa]|dalt[oó]nic[oa]|sin (?:mis )?(?:lentes|anteojos|gafas)|lado equivocado|mezclad[oa] con)\b/;
+  /\b(?:vencid[oa]s?|caducad[oa]s?|expirad[oa]s?|(?:tiras?|tiritas?|papel|paquete) (?:\w+ ){0,2}(?:viej[oa]s?|mojad[oa]s?|humed[oa]s?|rot[oa]s?|suci[oa]s?|pasad[oa]s?)|se (?:me )?mojo|saliva|baba|(?:agua de la llave|agua del lavado)|(?:hay )?(?:poca|mala) luz|no hay (?:buena )?luz|(?:esta )?(?:muy )?oscuro aqui|(?:sigue|esta) (?:cambiando|moj\w+)|(?:se me )?cayo (?:la tira|al (?:piso|suelo))|no (?:me )?confio|no puede ser|se ve rar[oa]|dalt[oó]nic[oa]|sin (?:mis )?(?:lentes|anteojos|gafas)|lado equivocado|mezclad[oa] con)\b(?!.*\b(?:en|con) (?:la|una) (?:segunda|otra|nueva)\b.*\d|.*\bla (?:segunda|otra) (?:si |ya )?(?:dice|marca|sale|salio|dio|da)\b.*\d)/;
 /** Words that may stand beside a number which is nothing but a reading. */
 export const readingWords: ReadonlySet<string> = new Set(
   'es el la ph tira dice marca salio da lectura como un casi o a entre y de'.split(' '),

@@ -7,7 +7,7 @@ const doing =
 const supposed =
   '(?:(?: (?:para|por si|si|cuando|que hacer|lo que hay que hacer|en caso de que))+(?: (?:el|la|su|una?|mi))?(?: (?:tubo|sonda|boton))?(?: se)?(?: (?:le|me|nos))?(?: (?:sale|salga|cae|caiga|saliera))?(?: (?:el|la|su))?(?: (?:tubo|sonda|boton))?)?';
 const when =
-  '(?: (?:por favor|ahora|ahorita|hoy|otra vez|de nuevo|con (?:usted|ustedes|la linea|esto)|gracias|con (?:mi|la|el|una?)(?: nuev[oa])? (?:mama|papa|espos[oa]|marido|nin?era|abuela|suegra|hermana|familia|tia|cuidadora)|lo (?:del?|de la) (?:sonda|tubo|boton)|no es real|no (?:ha )?pas(?:o|ado) nada))*';
+  '(?: (?:por favor|un rat(?:o|ito)|un (?:poco|poquito)|tantito|una vez|otro rato|con calma|ahora|ahorita|hoy|otra vez|de nuevo|con (?:usted|ustedes|la linea|esto)|gracias|con (?:mi|la|el|una?)(?: nuev[oa])? (?:mama|papa|espos[oa]|marido|nin?era|abuela|suegra|hermana|familia|tia|cuidadora)|lo (?:del?|de la) (?:sonda|tubo|boton)|no es real|no (?:ha )?pas(?:o|ado) nada))*';
 
 /** The wish, as the whole text. */
 export const wish = new RegExp(
@@ -18,7 +18,7 @@ export const otherPractice =
   /\b(?:practica|entrenamiento|ensayo)s? de (?:futbol|beisbol|natacion|musica|baile|coro|banda|danza|basquet\w*|karate)\b/g;
 /** It is over, as the whole text. */
 export const over =
-  /^(?:(?:ok|ya|bueno|por favor|gracias|la|el|quiero|queremos|vamos a) )*(?:(?:practica|ensayo|simulacro) (?:(?:ya )?(?:esta )?(?:terminad[oa]|termino|acabo|se acabo))|(?:terminar|terminamos|parar|dejar|acabar|acabamos|no mas) (?:de |con |la |el )*(?:practica|practicar|ensayo|ensayar|simulacro))(?: (?:ya|ahora|por favor|gracias))*$/;
+  /^(?:(?:ok|ya|bueno|por favor|gracias|la|el|quiero|queremos|vamos a) )*(?:(?:practica|ensayo|simulacro) (?:(?:ya )?(?:esta )?(?:terminad[oa]|termino|acabo|se acabo))|(?:terminar|terminamos|termine|termino|acabe|acabo|se acabo|se termino|finaliz\w+|parar|dejar|acabar|acabamos|no mas) (?:de |con |la |el |nuestra |nuestro |este |esta )*(?:practica|practicar|ensayo|ensayar|simulacro))(?: (?:ya|ahora|por favor|gracias))*$/;
 /** No rehearsal, or perhaps none. */
 export const real =
   /\b(?:real|de ?veras|de verdad|en serio|verdader[oa]|realmente|ambulancia|911)\b|\b(?<!(?:kit|tubo|sonda|bolsa|caja|mochila) de )emergencias?\b|\b(?:no|ya no|nunca) (?:es |era |fue |estamos |estoy |esta )*(?:una? |la |el |de |ningun[oa]? |mas )*(?:practica\w*|ensay\w*|simul\w*|prueba|broma\w*|fingi\w*)\b|\bahor(?:a|ita) si\b/;

@@ -80,7 +80,7 @@ export const signWords: readonly SignWords[] = [
   },
   {
     sign: 'leak',
-    sure: /\b(?:gote(?:a|ando|o|aba|ar|os)\b|gotera|fuga\w*|filtr\w*|escurr\w*|chorre\w+|derram\w*|rezum\w*|(?:se (?:le )?(?:esta )?)?(?:sale|saliendo|salio|tira|tirando|bota|botando)(?: \w+){0,4} (?:por (?:los |el |un |al )?(?:lados?|lado|alrededor|fuera|orilla\w*|costado\w*|borde\w*)|al lado|alrededor|del (?:agujero|hoyo|hoyito|estoma)))\b/g,
+    sure: /\b(?:gote(?:a|ando|o|aba|ar|os)\b|gotera|fug(?:a|o|an|ando|aba|as|arse|andose)\b|filtr\w*|escurr\w*|chorre\w+|derram\w*|rezum\w*|(?:se (?:le )?(?:esta )?)?(?:sale|saliendo|salio|tira|tirando|tiro|bota|botando|boto|regresa|regreso|regresando|riega|regando|rego)(?: \w+){0,4} (?:por (?:los |las |el |la |un |una |al |ambos )?(?:lad\w+|alrededor|fuera|orilla\w*|costado\w*|borde\w*)|al lado|alrededor|del (?:agujero|hoyo|hoyito|estoma)))\b/g,
   },
 ];
 
@@ -142,6 +142,10 @@ export const lookalikes: readonly RegExp[] = [
   /\bme (?:sangra|sangran|duele|duelen) (?:la|el|los|las|un) (?:mano|manos|dedo|dedos|brazo)(?: a mi)?\b/g,
   /\b(?:como|parece) (?:de )?(?:el |un )?vomit\w*\b|\b(?:amarill\w*|verd\w*|cafe|beige) (?:muy )?palid\w*/g,
   /\b(?:para(?: que)? no(?: se)?|sin) (?:despert|despiert)\w*/g,
+  // Its own usual noise.
+  /\brespira(?:ndo)? (?:bien )?(?:como|igual que) (?:siempre|antes)(?:,? (?:con|hace) su (?:ruid\w+|ronquid\w+|silbid\w+|flem\w+))?(?: de (?:la traqueo\w*|siempre|las flemas))?(?! (?:pero|aunque|solo))|\b(?:hace |con )?su (?:ruidit\w*|ronquidit\w*|ronroneo)(?: (?:al|para|cuando) respir\w+)? (?:como|de) siempre\b|\b(?:suena|tapada|silba|chifla|ronca)(?: (?:la|de la|su))? (?:nariz|naricita)\b/g,
+  // A child in its good colour.
+  /(?<=^|[,.;!] ?|\b(?:y|ella|el|bebe|nin[oa]|tod[oa]|bien|normal|piel|carita?|cachetes|cachetitos|mejillas|labios|labiecitos|color|buen color) )(?:esta |estan |sigue |anda |se ve |la veo |lo veo |bien |muy |tod[oa] )*rosad(?:it)?[oa]s?\b(?! (?:la|el|los|las|alrededor|por|en|de|como|con))/g,
   /\bnada (?:aguad|floj|palid|morad|azul|dur|hinchad|inflad|calient)\w*/g,
   /\b(?:respir[ae]|respirar|respire|respiro|respirando|respiramos) (?:hondo|profundo|profundamente)\b|\brespirador\b|\bun respiro\b/g,
   /(?<!\b(?:no|ni|sin|apenas|casi|nunca|puede|tampoco)(?: (?:esta|le|la|se|puede|lo|anda|parece))* ?)\brespir(?:a|ando|acion|ar)(?: (?:es|esta|va|se|ve|muy|todo|sigue|parece|super|perfectamente|totalmente|y|duerme|come|la|lo|veo|siente|de|forma|manera|por))* (?:bien(?! (?:feo|raro|rara|mal|rapid|agitad))|normal\w*|tranquil\w*|perfect\w*|sin (?:ningun |ninguna )?(?:problemas?|dificultad)|calmad\w*|facil\w*|regular|sol[oa]|tranquilamente)\b(?! no)/g,

@@ -21,6 +21,9 @@ export const kit: Statements = {
 export const neverDone = /\b(?:jamais|pas)(?: (?:\w+))? (?:fait|essaye\w*|utilise\w*|pratique\w*|le faire)\b/;
 export const shown =
   /\b(?:montre\w*|formee?s?|appris\w*|explique\w*|sais (?:comment )?faire|entraine\w*|sait (?:comment )?faire)\b/;
+/** The kit is not where they are, whatever it lies in. */
+export const kitAway =
+  /\b(?:(?:mari|femme|conjointe?|copain|copine|chum|blonde|mere|pere|maman|papa|mamie|papi|soeur|frere|nounou|gardienne|infirmiere|elle|il) (?:le a|la |les a|a) ?(?:emportee?|emmenee?|prise?|amenee?)s?(?: avec \w+)?(?! (?:une? |la |le )?(?:fois|photo|formation))|(?:est |sont )?partie?s? avec (?!lui en main)(?:\w+ )?(?:kit|trousse|auto|voiture|char|sac|camion|dedans)?|(?:qui |elle |il |mere |pere |soeur )(?:le |la |les )(?:a|ont) (?:chez|dans son|dans sa|au|a son|a sa|avec)|(?:est|sont|restee?s?|laissee?s?) (?:chez|a le ecole|a la creche|a la garderie|au travail))\b/;
 /** Someone else was shown, and is not there. */
 export const otherShown =
   /\b(?:femme|mari|conjointe?|maman|papa|mere|pere|infirmi\w+|mamie|grand mere|belle mere|copine|copain|epouse|elle|il|soeur|tante)\b.{0,30}\b(?:formee?|montre\w*|appris|sait (?:comment )?faire|sait le faire|explique\w*)\b.{0,30}\b(?:travail\w*|boulot|job|absente?|pas la|pas ici|dort|partie?|sortie?|voyage|deplacement|loin|pas (?:a la )?maison)\b/;
