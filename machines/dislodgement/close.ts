@@ -5,11 +5,7 @@ import { reviewed } from './question.ts';
 const rest = kit.createStateConfig({ entry: 'tellOutcome' });
 
 /** A held case that nobody closed comes back to the nurse. */
-const held = kit.createStateConfig({
-  ...rest,
-  tags: 'waitsForNurse',
-  after: { holdReview: { actions: { type: 'page', params: { reason: 'silence' } }, target: 'reviewed' } },
-});
+const held = kit.createStateConfig({ ...rest, ...reviewed });
 
 export const close = kit.createStateConfig({
   initial: 'which',

@@ -160,15 +160,18 @@ export const noFacts: Facts = {
 /** A filed weight under 3 kg ages fast; older than this it is asked again. Common practice, no source. */
 const lightWeightFreshDays = 7;
 
+function filedWeight({ weightKg, weighedOn }: FamilyFile, openedOn: string): Weight | null {
+  if (weightKg === null) return null;
+  const isFresh = weighedOn !== null && daysBetween(weighedOn, openedOn) <= lightWeightFreshDays;
+  return weightKg >= 3 || isFresh ? { kg: weightKg } : null;
+}
+
 /** What the file knows, as facts still to be confirmed. */
 function filed(file: FamilyFile, openedOn: string): Filed {
-  const weighedDaysAgo = file.weighedOn === null ? null : daysBetween(file.weighedOn, openedOn);
-  const stale =
-    file.weightKg !== null && file.weightKg < 3 && (weighedDaysAgo === null || weighedDaysAgo > lightWeightFreshDays);
   const facts: Filed['facts'] = {
     tubeKind: file.tubeKind === 'unknown' ? null : file.tubeKind,
     firstPlaced: file.firstPlaced === null ? null : { earliest: file.firstPlaced, latest: file.firstPlaced },
-    weight: file.weightKg === null || stale ? null : { kg: file.weightKg },
+    weight: filedWeight(file, openedOn),
     born: file.born === null ? null : { earliest: file.born, latest: file.born },
     latexAllergy: file.latexAllergy ?? false,
     cannotWait: file.cannotWait ?? null,

@@ -82,7 +82,7 @@ export const guards = {
     return isNoAnswer(context, event);
   },
   tellsNothing: ({ context, event }: Now) => {
-    assertEvent(event, ['told', 'repeat']);
+    assertEvent(event, ['told', 'repeat', 'correct']);
     return tellsNothing(context, event);
   },
   gravestIs: ({ context, event }: Now, params: { grade: 'danger' | 'warning' }) => {

@@ -1,4 +1,5 @@
 /** The conversation: what a caregiver whose child's tube came out is asked and told, from the first text to the close. */
+import { not } from 'xstate';
 import { aboutTube } from './aboutTube.ts';
 import { close } from './close.ts';
 import { deciding } from './deciding.ts';
@@ -74,6 +75,7 @@ export const dislodgement = kit.createMachine({
     },
     correct: [
       { guard: 'namesAnswer', target: decide, actions: ['noteTold', 'takeBack', 'pageIfWanted'] },
+      { guard: not('tellsNothing'), target: decide, actions: ['noteTold', 'pageIfWanted'] },
       { actions: ['pageIfWanted', tell('askCorrection')] },
     ],
     media: { target: decide, actions: ['noteTold', 'pageIfWanted', { type: 'preface', params: { key: 'mediaKept' } }] },

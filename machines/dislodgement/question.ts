@@ -92,21 +92,20 @@ const nobodyAnswered = {
   ],
 };
 
-export const silent = kit.createStateConfig({
+const pageForSilence = { type: 'page' as const, params: { reason: 'silence' as const } };
+
+/** What a nurse took and nobody closed comes back to her, each time as long after. */
+export const reviewed = kit.createStateConfig({
   tags: 'waitsForNurse',
-  entry: { type: 'page', params: { reason: 'silence' } },
+  after: { holdReview: { actions: pageForSilence, target: 'reviewed', reenter: true } },
+});
+
+export const silent = kit.createStateConfig({
+  ...reviewed,
+  entry: pageForSilence,
   // Pages that nobody took before will hardly be taken now.
   always: { guard: 'unanswered', ...nobodyAnswered },
   on: { 'page.unanswered': nobodyAnswered },
-  after: { holdReview: { actions: { type: 'page', params: { reason: 'silence' } }, target: 'reviewed' } },
-});
-
-/** A silence that a nurse took and nobody closed comes back to her. */
-export const reviewed = kit.createStateConfig({
-  tags: 'waitsForNurse',
-  after: {
-    holdReview: { actions: { type: 'page', params: { reason: 'silence' } }, target: 'reviewed', reenter: true },
-  },
 });
 
 /** A question of the conversation, as a state. */

@@ -53,8 +53,12 @@ const emergency = kit.createStateConfig({
   initial: 'told',
   on: {
     correct: [
-      { guard: 'takesBackYes', target: '#dislodgement.deciding', actions: 'takeBackUnwell' },
-      { target: '.still' },
+      {
+        guard: 'takesBackYes',
+        target: '#dislodgement.deciding',
+        actions: ['noteTold', 'takeBackUnwell', 'pageIfWanted'],
+      },
+      { target: '.still', actions: ['noteTold', 'pageIfWanted'] },
     ],
     outAgain: [
       {
@@ -65,9 +69,10 @@ const emergency = kit.createStateConfig({
           'noteTold',
           { type: 'noteDisposition', params: { to: 'emergency' } },
           { type: 'page', params: { reason: 'came-out-again' } },
+          'pageIfWanted',
         ],
       },
-      { target: '.still', actions: 'noteTold' },
+      { target: '.still', actions: ['noteTold', 'pageIfWanted'] },
     ],
     cannotWait: {
       target: '.still',

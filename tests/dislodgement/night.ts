@@ -2,7 +2,7 @@
 import { type CaseSnapshots, type CaseView, openCase, stepCase, viewCase } from '#machines/case.ts';
 import type { Effect } from '#machines/effects.ts';
 import type { NurseFacts, Stamp, TextEvent, Unstamped } from '#machines/events.ts';
-import type { Answers, FamilyFile, QuestionKey, Told } from '#machines/facts.ts';
+import type { Answers, FamilyFile, PageReason, QuestionKey, Told } from '#machines/facts.ts';
 import { defaultClinical } from '#machines/protocol/load.ts';
 import type { Clinical, Protocol, Site } from '#machines/protocol/settings.ts';
 import type { SayKey } from '#machines/says.ts';
@@ -52,6 +52,8 @@ export class Night {
   nowMs = startMs;
   clinicOpen = false;
   effects: Effect[] = [];
+  /** What a nurse was needed for in the last step. */
+  raised: readonly PageReason[] = [];
   all: Effect[] = [];
   timers: Timer[] = [];
   readonly protocol: Protocol;
@@ -187,7 +189,8 @@ export class Night {
   }
 
   private step(signal: Parameters<typeof stepCase>[2]): this {
-    const { snapshots, effects } = stepCase(this.protocol, this.snapshots, signal);
+    const { snapshots, effects, raised } = stepCase(this.protocol, this.snapshots, signal);
+    this.raised = raised;
     // Through JSON, as the store keeps it: what JSON drops must not be missed.
     this.snapshots = JSON.parse(JSON.stringify(snapshots));
     this.effects = [...effects];

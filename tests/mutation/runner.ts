@@ -44,9 +44,11 @@ class MachineRunner implements TestRunner {
   #shared: Loaded | null = null;
 
   constructor({ suite }: StrykerOptions) {
-    this.#suite = globSync(z.array(z.string()).parse(suite))
-      .map((file) => `${process.cwd()}/${file}`)
-      .sort();
+    const files = z
+      .array(z.string())
+      .parse(suite)
+      .flatMap((glob) => globSync(glob).sort());
+    this.#suite = [...new Set(files)].map((file) => `${process.cwd()}/${file}`);
   }
 
   capabilities() {

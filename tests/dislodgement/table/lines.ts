@@ -7,8 +7,13 @@ import { plain, textsAt } from './texts.ts';
 const minuteMs = 60_000;
 
 /** The lines of one place. */
-export function linesOf({ file, moves }: Place): readonly string[] {
-  return linesAt(moves.reduce(move, new Night(file)));
+export function linesOf(place: Place): readonly string[] {
+  return linesAt(nightAt(place));
+}
+
+/** A case that has come to this place. */
+export function nightAt({ file, moves }: Place): Night {
+  return moves.reduce(move, new Night(file));
 }
 
 function move(night: Night, next: Move): Night {
@@ -36,6 +41,7 @@ function linesAt(place: Night): readonly string[] {
 function stands(view: CaseView, before: CaseView): string {
   const words = [
     view.asking ?? 'asks nothing',
+    view.clarifying,
     view.disposition,
     view.tubeIn,
     view.clearable && 'clearable',
