@@ -169,13 +169,16 @@ export class Night {
   wait(minutes: number): this {
     const untilMs = this.nowMs + minutes * minuteMs;
     const before = this.all.length;
+    const raised: PageReason[] = [];
     for (let timer = this.nextDue(untilMs); timer !== undefined; timer = this.nextDue(untilMs)) {
       if (this.all.length - before > mostEffects) throw new Error('the timers never come to an end');
       this.nowMs = Math.max(this.nowMs, timer.dueMs);
       this.timers = this.timers.filter((other) => other !== timer);
       this.step({ machine: timer.machine, event: { type: delayed(timer.event), ...this.stamp() } });
+      raised.push(...this.raised);
     }
     this.nowMs = untilMs;
+    this.raised = raised;
     this.effects = this.all.slice(before);
     return this;
   }

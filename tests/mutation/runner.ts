@@ -87,10 +87,9 @@ class MachineRunner implements TestRunner {
     try {
       const { board, tests } =
         mutantActivation === 'static'
-          ? await this.#loaded({ ...limits, activeMutant: activeMutant.id })
+          ? this.#loading({ ...limits, activeMutant: activeMutant.id })
           : await this.#switchedOn(activeMutant.id, limits);
-      const wanted = testFilter === undefined ? tests : tests.filter(({ id }) => testFilter.includes(id));
-      const results = await run(wanted, board, true);
+      const results = await run(tests, board, true, testFilter);
       // What the mutant may have left in a variable of its file would be there for the next one.
       if (this.#remembers(sandboxFileName)) this.#shared = null;
       const overrun = determineHitLimitReached(board.hitCount, hitLimit);
@@ -110,15 +109,24 @@ class MachineRunner implements TestRunner {
   }
 
   async #loaded(board: InstrumenterContext): Promise<Loaded> {
+    const tests: Test[] = [];
+    for await (const test of this.#loading(board).tests) tests.push(test);
+    return { board, tests };
+  }
+
+  #loading(board: InstrumenterContext): { board: InstrumenterContext; tests: AsyncIterable<Test> } {
     Object.assign(globalThis, { [INSTRUMENTER_CONSTANTS.NAMESPACE]: board });
     this.#load += 1;
-    const tests: Test[] = [];
     takeCollected();
+    return { board, tests: this.#tests() };
+  }
+
+  /** Loads a file of tests only when those before it have been run: most mutants are caught by then. */
+  async *#tests(): AsyncGenerator<Test> {
     for (const file of this.#suite) {
       await import(pathToFileURL(file).href);
-      tests.push(...takeCollected().map(({ name, run }) => ({ id: `${file}#${name}`, name, file, run })));
+      yield* takeCollected().map(({ name, run }) => ({ id: `${file}#${name}`, name, file, run }));
     }
-    return { board, tests };
   }
 
   #remembers(file: string): boolean {
@@ -132,9 +140,15 @@ class MachineRunner implements TestRunner {
   }
 }
 
-async function run(tests: readonly Test[], board: InstrumenterContext, bail: boolean): Promise<TestResult[]> {
+async function run(
+  tests: readonly Test[] | AsyncIterable<Test>,
+  board: InstrumenterContext,
+  bail: boolean,
+  wanted?: readonly string[],
+): Promise<TestResult[]> {
   const results: TestResult[] = [];
-  for (const { id, name, file, run } of tests) {
+  for await (const { id, name, file, run } of tests) {
+    if (wanted?.includes(id) === false) continue;
     board.currentTestId = id;
     const startedMs = performance.now();
     const failure = await failureOf(run);
