@@ -51,7 +51,6 @@ export async function answerInCase(
     answering: true,
     speakerId: phone.id,
     ...(catchesUp && { onlyTo: phone.id }),
-    ...(event.type === 'stop' && { leaves: true }),
   });
   if (event.type === 'stop') await optOut(turn.client, phone, true);
   if (reading.about === 'start') await optOut(turn.client, phone, false);
@@ -206,6 +205,7 @@ export function readFresh(
     asking,
     clarifying: null,
     bareWeight: null,
+    answered: null,
     caseOpen: asking !== null, // its answer is read as one to an open question
     tubeIn: false,
     children: namesOf(family),

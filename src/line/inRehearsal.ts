@@ -45,10 +45,7 @@ export async function answerInRehearsal(
     await writeMessages(parts.seal, turn, real.id, toListeners(parts, turn, protocol.site, real, [real], saying));
     return tellResult(parts, turn, spoken, 'real');
   }
-  const { view } = await takeStep(parts, turn, spoken, signalAt, {
-    answering: true,
-    ...(event.type === 'stop' && { leaves: true }),
-  });
+  const { view } = await takeStep(parts, turn, spoken, signalAt, { answering: true });
   if (event.type === 'stop') await optOut(turn.client, phone, true);
   const stands = await lockCase(turn.client, parts.seal, theCase.id);
   if (stands === null) throw new MissingRow('case');

@@ -42,6 +42,8 @@ export interface Plan {
 }
 
 export interface PlanScene extends StepOptions {
+  /** Whose text it is opts out with it: nothing but that is said to it, and it is said to nobody else. */
+  readonly leaves: boolean;
   readonly parts: Parts;
   readonly turn: Turn;
   readonly theCase: LockedCase;

@@ -39,8 +39,6 @@ export interface StepOptions {
   readonly answering: boolean;
   /** Whose text it is, where that is not the phone that opened the case. */
   readonly speakerId?: number;
-  /** Whose text it is opts out with it: nothing but that is said to it, and it is said to nobody else. */
-  readonly leaves?: true;
   /** Only this phone hears what is said: the others have heard it. */
   readonly onlyTo?: number;
   /** The phone of the nurse whose `take` this is. */
@@ -91,7 +89,8 @@ export async function takeStep(
   const reached = await reach(parts, turn, theCase.id, step.effects, options.takerPhoneId);
   if (reached.places.size > 0) parts.checkpoint('page reached');
   const listeners = await listenersOf(turn.client, theCase);
-  const plan = planStep({ parts, turn, theCase, protocol, reached, listeners, ...options }, step);
+  const leaves = signal.event.type === 'stop';
+  const plan = planStep({ parts, turn, theCase, protocol, reached, listeners, leaves, ...options }, step);
   const link = chain(theCase, {
     at: turn.nowMs,
     ...signal,

@@ -47,7 +47,7 @@ function factIn(answer: Event): Told | null {
 /** A fact is told with words of correction; any other answer is taken back, and its question asked again. */
 export function asCorrection(said: Said, answer: Event, heard: HeardBeside): Event | null {
   const { answered } = said.open;
-  if (answered == null || !('value' in answer)) return null;
+  if (answered === null || !('value' in answer)) return null;
   const fact = factIn(answer);
   if (fact === null) return { ...heard, type: 'correct', key: answered };
   return { ...heard, type: 'told', told: { ...heard.told, ...fact }, corrects: true };

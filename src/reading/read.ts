@@ -97,7 +97,7 @@ function readAnswer(said: Said, signs: SignsHeard, beside: HeardBeside, asking: 
 /** The answer given before, corrected; `now` is what the text says to the question that is asked. */
 function correctionOfLast(said: Said, signs: SignsHeard, heard: HeardBeside, now: Event | null): Event | null {
   const { answered } = said.open;
-  if (answered == null || tellsFacts(heard) || isQuestion(said)) return null;
+  if (answered === null || tellsFacts(heard) || isQuestion(said)) return null;
   const before: Said = { ...said, open: { ...said.open, asking: answered, clarifying: null } };
   const answer = readAnswer(before, signs, heard, answered);
   if (answer === null) return null;

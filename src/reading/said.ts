@@ -15,7 +15,7 @@ export interface Open {
   readonly clarifying: Clarifying;
   readonly bareWeight: number | null;
   /** The question answered last: what "sorry, I meant" corrects. */
-  readonly answered?: QuestionKey | null;
+  readonly answered: QuestionKey | null;
   readonly caseOpen: boolean;
   readonly tubeIn: boolean;
   /** The recheck waits: a reading sent now is early. */

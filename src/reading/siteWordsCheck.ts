@@ -14,7 +14,13 @@ const bounds = {
 };
 
 /** Any moment will do: a word alone that is a time is refused at every one. */
-const anyMoment = { clarifying: null, bareWeight: null, nowMs: Date.UTC(2027, 2, 6, 12), timeZone: 'utc' } as const;
+const anyMoment = {
+  clarifying: null,
+  bareWeight: null,
+  answered: null,
+  nowMs: Date.UTC(2027, 2, 6, 12),
+  timeZone: 'utc',
+} as const;
 
 /** Whether a reading took anything from the word: an answer, a sign, a wish, a fact. */
 function says({ event, about, wantsLanguage }: Reading): boolean {

@@ -48,6 +48,7 @@ export function answer(protocol: Protocol, before: CaseSnapshots | null, text: s
     asking: view.asking,
     clarifying: view.clarifying,
     bareWeight: view.bareWeight,
+    answered: view.answered,
     caseOpen: before !== null,
     tubeIn: view.tubeIn !== null,
     nowMs: atMs,

@@ -9,6 +9,7 @@ export const open: Open = {
   asking: null,
   clarifying: null,
   bareWeight: null,
+  answered: null,
   caseOpen: true,
   tubeIn: false,
   nowMs: Date.parse(now),

@@ -34,6 +34,7 @@ function open(asking: Open['asking'], language: LanguageCode): Open {
     asking,
     clarifying: null,
     bareWeight: null,
+    answered: null,
     caseOpen: true,
     tubeIn: true,
     nowMs: Date.parse('2027-03-06T02:10:00-05:00'),

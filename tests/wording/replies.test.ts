@@ -62,6 +62,7 @@ function openIn({ code }: Phrases, asking: QuestionKey | null): Open {
     asking,
     clarifying: null,
     bareWeight: null,
+    answered: null,
     caseOpen: true,
     tubeIn: asking === null,
     nowMs,

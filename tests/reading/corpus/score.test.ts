@@ -8,6 +8,7 @@ const asked: Open = {
   asking: 'unwell',
   clarifying: null,
   bareWeight: null,
+  answered: null,
   caseOpen: true,
   tubeIn: false,
   nowMs: Date.parse('2027-03-06T02:10:00-05:00'),

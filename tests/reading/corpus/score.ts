@@ -23,6 +23,7 @@ export function openOf(file: CorpusFile, entry: Entry): Open {
     asking: entry.asking === undefined ? file.asking : entry.asking,
     clarifying: entry.clarifying ?? null,
     bareWeight: entry.bareWeight ?? null,
+    answered: null,
     caseOpen: file.caseOpen,
     tubeIn: entry.tubeIn ?? file.tubeIn,
     children: file.children,
