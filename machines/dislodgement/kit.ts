@@ -94,12 +94,13 @@ export const kit = setup({
     beginAftercare: (_, _params: { after: 'use' | 'own-tube' | 'go-in'; sinceMs: number }) => {},
     endAftercare: () => {},
     closeCase: () => {},
-    /** Says one message, with all that waited to be said before it; a long message leaves the facts for the next. */
+    /** Says one message, with all that waited to be said before it; a long message leaves what has room in the next. */
     tell: enqueueing<Line>(({ context, enqueue }, line) => {
-      const roomForFacts = !longLines.has(line.key);
-      const preface = roomForFacts ? prefaceOf(context) : context.preface;
+      const hasRoom = !longLines.has(line.key);
+      const later = hasRoom ? [] : context.preface.filter(({ key }) => key === 'oneChild');
+      const preface = hasRoom ? prefaceOf(context) : context.preface.filter((one) => !later.includes(one));
       enqueue({ type: 'say', params: { say: { ...line, preface }, by: 'text' } });
-      enqueue.assign({ preface: [], unrepeated: roomForFacts ? {} : context.unrepeated });
+      enqueue.assign({ preface: later, unrepeated: hasRoom ? {} : context.unrepeated });
     }),
     tellMeasure: enqueueing<undefined>(({ context, enqueue }) => {
       const line: Line = { key: 'insertMeasure', params: gates.length(context) };

@@ -19,6 +19,7 @@ type Fold<T> = (context: Context, value: T, heard: Correcting) => Context;
 export function noteTold(context: Context, heard: Pick<Heard, 'told' | 'corrects'>): Context {
   const { told } = heard;
   let next = fold(context, told.children, heard, foldChildren);
+  next = fold(next, told.severalChildren, heard, goesOnForOne);
   next = fold(next, told.mayJoin, heard, foldMayJoin);
   next = fold(next, told.tubeKind, heard, foldTubeKind);
   next = fold(next, told.firstPlaced, heard, foldFirstPlaced);
@@ -55,6 +56,11 @@ function foldChildren(context: Context, named: readonly number[], { corrects }: 
     };
   }
   if (more === undefined && corrects) return stopIfTooFarIn(otherChildAfterAll(context, only));
+  return goesOnForOne(context);
+}
+
+/** A case is about one child: the family is told so, and a nurse is called for the other. */
+function goesOnForOne(context: Context): Context {
   return { ...context, otherChild: true, preface: [...context.preface, { key: 'oneChild' }] };
 }
 

@@ -10,11 +10,19 @@ export interface Named {
   readonly rest: string;
 }
 
-const patterns = onceEach(({ children: words }) => ({ none: new RegExp(words.none) }));
+const patterns = onceEach(({ children: words }) => ({
+  none: new RegExp(words.none),
+  several: new RegExp(words.several),
+}));
 
 /** The plain text says that it is none of them. */
 export function saysNone(plain: string, words: Lexicon): boolean {
   return patterns(words).none.test(plain);
+}
+
+/** The text speaks of more than one tube-fed child: "both my twins", "my daughter's tube, not my son's". */
+export function saysSeveral(plain: string, words: Lexicon): boolean {
+  return patterns(words).several.test(plain);
 }
 
 /** The children named in a cleaned text; at a question that a bare name answers, "no, Leo" corrects too. */

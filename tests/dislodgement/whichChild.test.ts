@@ -101,3 +101,26 @@ describe('another name later', () => {
     expect(night.asking).toBe('confirm');
   });
 });
+
+describe('a phone without a file that speaks of several children', () => {
+  it('goes on for one, says so where there is room, and calls a nurse at once, once', () => {
+    const night = new Night().tell({ severalChildren: true });
+    expect(reasons(night)).toEqual(['other-child']);
+    const says = night.all.flatMap((effect) => (effect.type === 'say' ? [effect.say] : []));
+    // The danger signs fill their text.
+    expect(says.map(({ key, preface }) => [key, preface.map((one) => one.key)])).toEqual([
+      ['opening', []],
+      ['pageBegan', ['oneChild']],
+    ]);
+    night.answer('unwell', 'no').tell({ severalChildren: true });
+    expect(reasons(night)).toEqual(['other-child']);
+  });
+
+  it('also where the second child comes up later', () => {
+    const night = new Night().tell({ tubeKind: 'g' }).answer('unwell', 'no');
+    expect(reasons(night)).toEqual([]);
+    night.text({ type: 'unclear', why: 'unreadable', told: { severalChildren: true }, person: false, corrects: false });
+    expect(reasons(night)).toEqual(['other-child']);
+    expect(night.asking).toBe('first-placed');
+  });
+});

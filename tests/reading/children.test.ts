@@ -73,3 +73,30 @@ describe('a name in a text', () => {
     expect(hearing('leo is turning blue')).toMatchObject({ type: 'signs', sure: ['colour'], told: { children: [3] } });
   });
 });
+
+describe('more than one child, with no name that is filed', () => {
+  it.each([
+    ['en', 'both my twins pulled their g tubes out'],
+    ['en', "my daughter's tube came out, not my son's"],
+    ['en', "my son's tube is out too"],
+    ['en', 'both tubes came out'],
+    ['en', "my other kid's tube fell out"],
+    ['es', 'a los dos gemelos se les salió la sonda'],
+    ['es', 'se salió la sonda de mi hija, no la de mi hijo'],
+    ['fr', 'mes deux jumeaux ont arraché leur sonde'],
+    ['fr', 'la sonde de ma fille est sortie, pas celle de mon fils'],
+  ] as const)('is heard in %s: %s', (language, text) => {
+    expect(eventOf(text, { language }).told.severalChildren).toBe(true);
+  });
+
+  it.each([
+    ['en', 'one of my twins pulled her tube out'],
+    ['en', 'we have both tubes in the kit'],
+    ['en', 'both my husband and I are here'],
+    ['en', "my daughter's g tube came out"],
+    ['es', 'una de mis gemelas se sacó la sonda'],
+    ['fr', 'une de mes jumelles a arraché sa sonde'],
+  ] as const)('is not guessed in %s: %s', (language, text) => {
+    expect(eventOf(text, { language }).told.severalChildren).toBeUndefined();
+  });
+});

@@ -1,4 +1,4 @@
-/** English for which child it is: taking a name back, and none of them. */
+/** English for which child it is: taking a name back, none of them, and more than one. */
 
 export const no = 'no|nope|nah|wrong (?:child|kid|one|name)';
 export const takeBack = 'wait|sorry|actually|i mean|i meant|oops|my mistake|my bad|wrong (?:child|kid|one|name)';
@@ -14,3 +14,14 @@ export const relative = {
     '(?:(?:little|big|baby|twin|older|younger|step|half) )*(?:sister|brother|twin|cousin|friend|sibling)s?(?![\\p{L}])',
 };
 export const caller = 'im|i am|this is';
+
+const other = '(?:son|daughter|boy|girl|brother|sister|twin|child|kid|baby)';
+/** More than one child with a tube; one of twins is one. */
+export const several = [
+  '(?<!\\b(?:1|one) of (?:my|the|our) )\\b(?:twins|triplets)\\b',
+  '\\bboth (?:of )?(?:(?:my|our|the|her|his) )?(?:kids|children|boys|girls|babies|sons|daughters)\\b',
+  '\\bboth (?:of )?(?:(?:my|our|the|their) )?(?:\\w+ )?(?:tubes|buttons|pegs) (?:\\w+ ){0,3}out\\b',
+  `\\bother ${other}s? (?:\\w+ ){0,4}(?:tube|button|peg|out)\\b`,
+  `\\bnot (?:for )?(?:my|the|her|his) (?:other )?${other}s?(?: (?:\\w+ )?tube)?$`,
+  `\\b${other}s? (?:\\w+ )?(?:tube|button|peg) (?:\\w+ ){0,4}(?:too|also|as well)\\b`,
+].join('|');

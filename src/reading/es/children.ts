@@ -1,4 +1,4 @@
-/** Spanish for which child it is: taking a name back, and none of them. */
+/** Spanish for which child it is: taking a name back, none of them, and more than one. */
 
 export const no = 'no|nop';
 export const takeBack = 'espere?|perdon|perdone|disculpe|en realidad|quise decir|quiero decir|me equivoque|digo';
@@ -13,3 +13,13 @@ export const relative = {
   after: '(?!)',
 };
 export const caller = 'soy|soy la|soy el|habla|habla la|habla el';
+
+const other = '(?:hij|nin|gemel|melliz|herman)(?:it)?[oa]';
+/** More than one child with a tube; one of twins is one. */
+export const several = [
+  '(?<!\\bun[oa] de (?:mis|los|las) )\\b(?:gemel|melliz)(?:it)?[oa]s\\b',
+  `\\b(?:amb[oa]s|l[oa]s 2|mis 2) (?:${other}s|bebes|sondas)\\b`,
+  `\\botr[oa] ${other} (?:\\w+ ){0,4}(?:sonda|boton)\\b|\\bsonda de(?:l| mi| la) otr[oa] ${other}\\b`,
+  `\\bno (?:la|el|lo) de mi (?:otr[oa] )?${other}\\b`,
+  `\\bde mi ${other} tambien\\b|\\btambien (?:\\w+ ){0,4}de mi ${other}\\b`,
+].join('|');

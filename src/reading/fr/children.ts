@@ -1,4 +1,4 @@
-/** French for which child it is: taking a name back, and none of them. */
+/** French for which child it is: taking a name back, none of them, and more than one. */
 
 export const no = 'non|nan';
 export const takeBack =
@@ -13,3 +13,13 @@ export const relative = {
   after: '(?!)',
 };
 export const caller = 'suis|suis la|suis le|suis sa';
+
+const other = '(?:fils|fille|jumeau|jumelle|frere|soeur|enfant|bebe)';
+/** More than one child with a tube; one of twins is one. */
+export const several = [
+  '(?<!\\bune? (?:de|des) (?:mes |nos )?)\\bjum(?:eaux|elles)\\b',
+  `\\b(?:les|mes|nos) 2 (?:${other}s?|sondes)\\b`,
+  `\\bautre ${other} (?:\\w+ ){0,4}(?:sonde|bouton)\\b|\\bsonde de (?:mon|ma|l) ?autre ${other}\\b`,
+  `\\bpas (?:celle|celui) de (?:mon|ma) (?:autre )?${other}\\b`,
+  `\\bde (?:mon|ma) ${other} aussi\\b`,
+].join('|');

@@ -41,7 +41,7 @@ export const reasonNames: Readonly<Record<PageReason, string>> = {
   'which-child': 'which child is not known',
   'same-child': "may be another open case's child",
   'child-corrected': 'another child than told first',
-  'other-child': 'other child named too, maybe out',
+  'other-child': 'more than one child, maybe out',
   'weight-doubtful': 'weight unusual for age, told twice',
   'reading-corrected': 'pH reading changed by the family',
   'after-feed-reading': 'after-feed pH rule applied',

@@ -37,7 +37,7 @@ export const prefaces: PrefaceCatalogue = {
   earlyReading: () => 'I noted that, but it is too early to count.',
   hourOver: () => 'The wait is over.',
   oneChild: (_preface, scene) =>
-    `I text about one child only${scene.child === null ? '' : `, ${scene.child}`}. I am calling a nurse for the other.`,
+    `I text about one child only${scene.child === null ? '' : `, ${scene.child}`}: answer for that one. I am calling a nurse for the other.`,
   cleared: () => 'The nurse says go on.',
   startOver: () => 'It came out again, so what I said before no longer counts.',
   feverOrWarning: () => 'Stop any feed. That is a warning sign.',

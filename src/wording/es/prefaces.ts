@@ -37,7 +37,7 @@ export const prefaces: PrefaceCatalogue = {
   earlyReading: () => 'Lo anoto, pero aún es pronto para contarlo.',
   hourOver: () => 'Ya es hora.',
   oneChild: (_preface, scene) =>
-    `Mis mensajes son para uno solo${scene.child === null ? '' : `, ${scene.child}`}. Llamo a una enfermera por el otro caso.`,
+    `Mis mensajes son para uno solo${scene.child === null ? '' : `, ${scene.child}`}: responda por ese. Llamo a una enfermera por el otro.`,
   cleared: () => 'Enfermera: siga.',
   startOver: () => 'Se salió otra vez: lo que dije antes ya no vale.',
   feverOrWarning: () => 'Pare la comida. Eso es señal de alarma.',

@@ -37,7 +37,7 @@ export const prefaces: PrefaceCatalogue = {
   earlyReading: () => "C'est noté, mais c'est trop tôt pour compter.",
   hourOver: () => "L'attente est finie.",
   oneChild: (_preface, scene) =>
-    `Je parle d'un seul enfant${scene.child === null ? '' : `, ${scene.child}`}. J'appelle une infirmière pour l'autre.`,
+    `Je parle d'un seul enfant${scene.child === null ? '' : `, ${scene.child}`}: répondez pour lui. J'appelle une infirmière pour l'autre.`,
   cleared: () => "L'infirmière dit oui.",
   startOver: () => "Sonde ressortie: ce que j'ai dit avant ne compte plus.",
   feverOrWarning: () => "Arrêtez le repas. C'est un signe d'alerte.",
