@@ -219,6 +219,18 @@ export function freshContext(input: { protocol: Protocol; file: FamilyFile | nul
   };
 }
 
+/** The tube that is in; asking about one that is not is an impossible state. */
+export function tubeIn({ placed }: Context): Placed {
+  if (placed === null) throw new Error('no tube is in, so nothing is known about it');
+  return placed;
+}
+
+/** Where the case rests; asking before it does is an impossible state. */
+export function restsOn({ outcome }: Context): Outcome {
+  if (outcome === null) throw new Error('a case rests on no outcome');
+  return outcome;
+}
+
 type Inserted = Pick<Placed, 'tube' | 'how' | 'holderOnly' | 'atMs' | 'lengthBand'>;
 
 /** A tube that has just gone in: nothing else is known of it yet. */

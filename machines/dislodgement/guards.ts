@@ -3,7 +3,7 @@
 import { assertEvent } from 'xstate';
 import type { TextEvent } from '../events.ts';
 import type { QuestionKey, Sign } from '../facts.ts';
-import type { Context, Outcome } from './context.ts';
+import { type Context, type Outcome, restsOn, tubeIn } from './context.ts';
 import type { ConversationEvent } from './conversationEvent.ts';
 import * as gates from './gates.ts';
 import { isNoAnswer } from './note.ts';
@@ -18,7 +18,7 @@ const asksLater: ReadonlySet<QuestionKey> = new Set(['first-feed', 'next-day', '
 
 export const guards = {
   danger: ({ context }: Now) => context.danger !== null,
-  atRest: ({ context }: Now, params: { to: Outcome['to'] }) => context.outcome?.to === params.to,
+  atRest: ({ context }: Now, params: { to: Outcome['to'] }) => restsOn(context).to === params.to,
   unwellUnasked: ({ context }: Now) => context.unwell === 'unasked',
   openingSaid: ({ context }: Now) => context.openingSaid,
   signUnclear: ({ context }: Now) => context.clarify !== null,
@@ -33,9 +33,9 @@ export const guards = {
   sentIn: ({ context }: Now) => context.sentIn === 'now',
   cannotWait: ({ context }: Now) => context.facts.cannotWait !== null,
   tubeIn: ({ context }: Now) => context.placed !== null,
-  tubeStopped: ({ context }: Now, params: { by: 'tube-problem' | 'unread' }) => context.placed?.stopped === params.by,
-  tubeIs: ({ context }: Now, params: { tube: 'own' | 'temporary' }) => context.placed?.tube === params.tube,
-  howUnclear: ({ context }: Now) => context.placed !== null && context.placed.how === null,
+  tubeStopped: ({ context }: Now, params: { by: 'tube-problem' | 'unread' }) => tubeIn(context).stopped === params.by,
+  tubeIs: ({ context }: Now, params: { tube: 'own' | 'temporary' }) => tubeIn(context).tube === params.tube,
+  howUnclear: ({ context }: Now) => tubeIn(context).how === null,
   cameOutUnasked: ({ context }: Now) => context.facts.cameOutAtMs === null,
   lastSeenAsked: ({ context }: Now) => context.askedLastSeen,
   noTriesLeft: ({ context, event }: Now) => !gates.triesLeft(context, event),
@@ -51,21 +51,20 @@ export const guards = {
   weightUnasked: ({ context }: Now) => context.facts.weight === null,
   weightInDoubt: ({ context, event }: Now) => gates.weightInDoubt(context, event),
   unitUnclear: ({ context }: Now) => context.facts.bareWeight !== null,
-  afterInUnasked: ({ context }: Now) => context.placed?.afterIn === 'unasked',
+  afterInUnasked: ({ context }: Now) => tubeIn(context).afterIn === 'unasked',
   stripsAre: ({ context }: Now, params: { strips: Context['facts']['strips'] }) =>
     context.facts.strips === params.strips,
-  contentsMissing: ({ context }: Now) => context.placed?.contents === false,
-  contentsTriesUsed: ({ context }: Now) =>
-    (context.placed?.contentsTried ?? 0) >= context.protocol.clinical.contentsTries,
+  contentsMissing: ({ context }: Now) => !tubeIn(context).contents,
+  contentsTriesUsed: ({ context }: Now) => tubeIn(context).contentsTried >= context.protocol.clinical.contentsTries,
   readingIs: ({ context }: Now, params: { verdict: ReturnType<typeof gates.readingVerdict> }) =>
     gates.readingVerdict(context) === params.verdict,
-  hardUncleared: ({ context }: Now) => context.placed?.how === 'hard' && !context.placed.cleared,
+  hardUncleared: ({ context }: Now) => tubeIn(context).how === 'hard' && !tubeIn(context).cleared,
   clearable: ({ context, event }: Now) => gates.clearable(context, event),
-  recheckWaits: ({ context }: Now) => context.placed?.recheck === 'waiting',
-  recheckDue: ({ context }: Now) => context.placed?.recheck === 'due',
-  secured: ({ context }: Now) => context.placed?.secured === true,
-  notSecuredTwice: ({ context }: Now) => (context.placed?.securedTried ?? 0) >= 2,
-  notSecuredOnce: ({ context }: Now) => context.placed?.securedTried === 1,
+  recheckWaits: ({ context }: Now) => tubeIn(context).recheck === 'waiting',
+  recheckDue: ({ context }: Now) => tubeIn(context).recheck === 'due',
+  secured: ({ context }: Now) => tubeIn(context).secured,
+  notSecuredTwice: ({ context }: Now) => tubeIn(context).securedTried >= 2,
+  notSecuredOnce: ({ context }: Now) => tubeIn(context).securedTried === 1,
   clinicOpen: ({ event }: Now) => event.clinicOpen,
   /** A text at rest or in the wait may say that something is wrong, so one that cannot be read goes to a nurse. */
   atRestOrWaiting: ({ context }: Now) => context.outcome !== null || context.placed?.recheck === 'waiting',
@@ -101,8 +100,6 @@ export const guards = {
   },
   /** A temporary tube was tried before; a failed own tube leaves the temporary one its full lesson. */
   triedTemporary: ({ context }: Now) => context.failedTries > (context.ownTried ? 1 : 0),
-  /** No flow or a stiff balloon holds a tube that was about to be used, or is; it never softens going in. */
-  holdsForProblem: ({ context }: Now) => context.placed !== null && context.danger === null,
   /** The child is on the way, watched, or has a tube that may be used. */
   stays: ({ context }: Now) =>
     context.danger !== null || context.outcome !== null || context.placed?.recheck === 'waiting',

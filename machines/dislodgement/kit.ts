@@ -6,7 +6,7 @@ import type { Disposition, FamilyFile, PageReason, QuestionKey } from '../facts.
 import { placeholderProtocol } from '../protocol/placeholder.ts';
 import type { Protocol } from '../protocol/settings.ts';
 import type { Preface, Say, SayKey } from '../says.ts';
-import { type Context, freshContext, type Outcome, type Placed } from './context.ts';
+import { type Context, freshContext, type Outcome, type Placed, restsOn, tubeIn } from './context.ts';
 import type { ConversationEvent } from './conversationEvent.ts';
 import { duePages } from './duePages.ts';
 import * as gates from './gates.ts';
@@ -81,7 +81,7 @@ export const kit = setup({
     busyQuiet: ({ context }) => context.protocol.clinical.busyQuietMinutes * minuteMs,
     recheckCall: ({ context }) => context.protocol.clinical.recheckCallMinutes * minuteMs,
     /** What is left of the recheck's hour, so that a text in between does not start it again. */
-    recheckAfter: ({ context, event }) => Math.max(0, (context.placed?.recheckDueAtMs ?? event.at) - event.at),
+    recheckAfter: ({ context, event }) => Math.max(0, (tubeIn(context).recheckDueAtMs ?? 0) - event.at),
     /** A held case that nobody closed comes back to the nurse. Common practice, no source. */
     holdReview: () => 12 * 60 * minuteMs,
   },
@@ -151,8 +151,7 @@ export const kit = setup({
     }),
     /** Says where the case rests: in full the first time, afterwards in one line. */
     tellOutcome: enqueueing<undefined>(({ context, enqueue }) => {
-      const { outcome } = context;
-      if (outcome === null) throw new Error('a case rests on no outcome');
+      const outcome = restsOn(context);
       const again = JSON.stringify(outcome) === JSON.stringify(context.said);
       const lines = again ? [stillLine(context, outcome)] : outcomeLines(context, outcome);
       const preface = again ? prefaceOf(context) : context.preface;

@@ -55,7 +55,8 @@ export const dislodgement = kit.createMachine({
     ],
     tubeProblem: [
       {
-        guard: 'holdsForProblem',
+        // It never softens going in, nor an emergency; it is held when that is over.
+        guard: 'tubeIn',
         target: decide,
         actions: ['noteTold', 'noteProblem', { type: 'pageOnce', params: { reason: 'tube-problem' } }, 'pageIfWanted'],
       },

@@ -3,7 +3,7 @@ import type { TextEvent } from '../events.ts';
 import { type InsertedAnswer, type OwnTubeAnswer, type QuestionKey, questionKeys, type WeightTold } from '../facts.ts';
 import { phVerdict } from '../rules/phVerdict.ts';
 import { saysSameNumber, settleWeight, weightBand } from '../rules/weight.ts';
-import { type Context, type Facts, justPlaced, type Placed } from './context.ts';
+import { type Context, type Facts, justPlaced, type Placed, tubeIn } from './context.ts';
 import { weightInDoubt } from './gates.ts';
 import { noneOfThem } from './whichChild.ts';
 
@@ -72,7 +72,7 @@ function changed(context: Context, event: AnswerEvent): Context {
     case 'answer.contents':
       return event.value === 'yes'
         ? withPlaced(context, { contents: true })
-        : withPlaced(context, { contentsTried: (context.placed?.contentsTried ?? 0) + 1 });
+        : withPlaced(context, { contentsTried: tubeIn(context).contentsTried + 1 });
     case 'answer.ph':
       return withPlaced(context, { reading: event.value, fedLately: null, looks: null, cleared: false });
     case 'answer.fed-lately':
@@ -82,7 +82,7 @@ function changed(context: Context, event: AnswerEvent): Context {
     case 'answer.secured':
       return event.value === 'yes'
         ? withPlaced(context, { secured: true })
-        : withPlaced(context, { securedTried: (context.placed?.securedTried ?? 0) + 1 });
+        : withPlaced(context, { securedTried: tubeIn(context).securedTried + 1 });
     case 'answer.first-feed':
     case 'answer.next-day':
     case 'answer.arrived':
@@ -180,8 +180,7 @@ export function withFacts(context: Context, facts: Partial<Facts>): Context {
   return { ...context, facts: { ...context.facts, ...facts } };
 }
 
-/** Changes what is known of the tube that is in; asking about a tube that is not in is an impossible state. */
+/** Changes what is known of the tube that is in. */
 export function withPlaced(context: Context, placed: Partial<Placed>): Context {
-  if (context.placed === null) throw new Error('no tube is in, so nothing can be noted about it');
-  return { ...context, placed: { ...context.placed, ...placed } };
+  return { ...context, placed: { ...tubeIn(context), ...placed } };
 }

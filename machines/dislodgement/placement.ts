@@ -1,6 +1,7 @@
 /** Placement: is the tube in the stomach? One way to confirm it, whichever tube it is, and one way to secure it. */
 import { and, not } from 'xstate';
 import type { YesNo } from '../facts.ts';
+import { tubeIn } from './context.ts';
 import { holderReason, type ReadingVerdict } from './gates.ts';
 import { kit } from './kit.ts';
 import { question, tell } from './question.ts';
@@ -19,8 +20,8 @@ const contents = question(
     params: ({ context }) => ({
       key: 'askContents',
       params: {
-        attempt: (context.placed?.contentsTried ?? 0) + 1,
-        newStrip: context.placed?.recheck === 'due',
+        attempt: tubeIn(context).contentsTried + 1,
+        newStrip: tubeIn(context).recheck === 'due',
       },
     }),
   },
@@ -36,7 +37,7 @@ const secured = question(
       params: {
         flushMl: context.protocol.clinical.flushMl,
         balloonMostMl: context.protocol.clinical.balloonMostMl,
-        tube: context.placed?.tube ?? 'temporary',
+        tube: tubeIn(context).tube,
       },
     }),
   },

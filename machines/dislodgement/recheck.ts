@@ -1,4 +1,5 @@
 /** The recheck: an hour with nothing through the tube, then the child, new contents and a new strip. */
+import { tubeIn } from './context.ts';
 import { kit } from './kit.ts';
 import { question, reviewed, silent, tell } from './question.ts';
 
@@ -8,7 +9,7 @@ const waiting = kit.createStateConfig({
       type: 'tell',
       params: ({ context }) => ({
         key: context.disposition === 'recheck' ? 'recheckStill' : 'recheckWait',
-        params: { dueAtMs: context.placed?.recheckDueAtMs ?? 0 },
+        params: { dueAtMs: tubeIn(context).recheckDueAtMs ?? 0 },
       }),
     },
     { type: 'noteDisposition', params: { to: 'recheck' } },

@@ -1,0 +1,85 @@
+/** What stands although another text comes: a wait, a hold, an emergency, a doubt; and what is said when no nurse answers. */
+import { describe, expect, it } from 'vitest';
+import type { QuestionKey } from '#machines/facts.ts';
+import { Night, oldTract, startMs, toContents } from './night.ts';
+
+const minuteMs = 60_000;
+const ph = (high: number) => ({ low: high, high });
+const read = (high: number) => toContents().answer('contents', 'yes').answer('ph', ph(high));
+const wrong = (night: Night, key: QuestionKey | null) =>
+  night.text({ type: 'correct', key, told: {}, person: false, corrects: true });
+const plainYes = (night: Night) => wrong(night, 'unwell').answer('unwell', 'yes');
+const paramsOf = (night: Night, key: string) =>
+  night.all.flatMap((effect) => (effect.type === 'say' && effect.say.key === key ? [effect.say.params] : []));
+const ownTube = () => {
+  const night = new Night().tell({ tubeKind: 'g', firstPlaced: oldTract, cameOutAtMs: startMs }).answer('unwell', 'no');
+  night.answer('own-tube', 'yes').answer('own-tube-in', 'easy').answer('after-in', 'no').answer('strips', 'yes');
+  return night.answer('contents', 'yes').answer('ph', ph(5)).answer('secured', 'yes');
+};
+
+describe('the wait for the recheck', () => {
+  it('is not started again by a text in between', () => {
+    const night = read(8).wait(40).hear('smallTalk');
+    expect(night.timers.map(({ dueMs }) => dueMs)).toEqual([startMs + 60 * minuteMs]);
+    expect(paramsOf(night, 'recheckStill')).toEqual([{ dueAtMs: startMs + 60 * minuteMs }]);
+    expect(night.wait(20).asking).toBe('after-in');
+  });
+});
+
+describe('securing', () => {
+  it('"no" once is asked again in few words, twice is held and a nurse called', () => {
+    const night = read(5).answer('secured', 'no');
+    expect(night.said).toEqual(['secureAgain']);
+    night.answer('secured', 'no');
+    expect(night.view.disposition).toBe('hold');
+    expect(night.calls).toMatchObject([{ level: 'urgent', reasons: ['not-secured'] }]);
+  });
+});
+
+describe('a tube in use', () => {
+  it.each([
+    ['own', ownTube],
+    ['temporary', () => read(5).answer('secured', 'yes')],
+  ] as const)('%s: a text that cannot be read asks for the danger signs again', (_tube, make) => {
+    const night = make().unclear();
+    expect(night.view).toMatchObject({ asking: 'unwell', disposition: null });
+    expect(night.raised).toEqual(['unread']);
+  });
+});
+
+describe('a doubtful sign', () => {
+  it('is still asked about after a sign that means nothing here', () => {
+    const night = new Night().hear('told').near('bleeding').near('leak');
+    expect(night.view).toMatchObject({ asking: 'unwell', clarifying: 'sign' });
+    expect(paramsOf(night, 'clarifySign').at(-1)).toMatchObject({ sign: 'bleeding' });
+  });
+});
+
+describe('an emergency', () => {
+  it('told by a plain yes is taken back also where the text does not say which answer was wrong', () => {
+    expect(wrong(plainYes(toContents()), null).asking).toBe('unwell');
+    expect(wrong(toContents().signs('breathing'), null).view.disposition).toBe('emergency');
+  });
+
+  it('does not hide that something is wrong with the tube: it is held when the danger is taken back', () => {
+    const night = plainYes(read(5)).hear('tubeProblem');
+    expect(night.view.disposition).toBe('emergency');
+    expect(night.said).toEqual(['emergencyStill']);
+    expect(wrong(night, 'unwell').answer('unwell', 'no').view.disposition).toBe('hold');
+  });
+});
+
+describe('when no nurse answers', () => {
+  it('a family that is being asked carries on, one that waits or is in danger stays as it is', () => {
+    const carriesOn = toContents().hear('person').wait(5).unclear().wait(10).hear('smallTalk').wait(5);
+    expect(paramsOf(carriesOn, 'pageUnanswered')).toEqual([{ advice: 'carry-on' }]);
+    expect(paramsOf(read(8).hear('person').wait(20), 'pageUnanswered')).toEqual([{ advice: 'stay' }]);
+    expect(paramsOf(toContents().signs('breathing').wait(20), 'pageUnanswered')).toEqual([{ advice: 'stay' }]);
+  });
+
+  it('a family that waits for her goes in: held, or with a tube through the nose', () => {
+    const nose = new Night().tell({ tubeKind: 'nose' }).answer('unwell', 'no');
+    expect(nose.view.disposition).toBe('nurse');
+    expect(nose.wait(20).view.disposition).toBe('go-in');
+  });
+});
