@@ -1,6 +1,6 @@
 /**
  * The outbox: carries what is queued, one message in flight for each recipient, in the order of our own sequence. A message
- * whose fate is unknown holds the later ones ten seconds at most; an emergency never waits.
+ * whose fate is unknown holds the later ones ten seconds at most; an emergency never waits, but for a call to the same phone.
  */
 import { statement } from '#src/store/database.ts';
 import { type Claimed, holdMs, type Mark, noteFate, send, writeMarks } from './fates.ts';
@@ -9,15 +9,20 @@ import type { Parts } from './parts.ts';
 
 const batch = 100;
 
+/** What is queued or in hand for the same phone, from the queue's own index. */
+const ofThisPhone = `SELECT FROM message e WHERE e.phone_id = h.phone_id AND e.state IN ('waiting', 'carrying', 'unknown') AND`;
+const behindAnother = `EXISTS (${ofThisPhone} e.id < h.id AND (e.state = 'waiting' OR e.hold_until_ms > $1))`;
+/** Two calls at once find the phone busy, and the carrier's list does not tell which of them was made. */
+const behindCall = `h.kind = 'call' AND EXISTS (${ofThisPhone} e.kind = 'call' AND CASE e.state
+  WHEN 'waiting' THEN e.urgent AND e.id < h.id AND e.hold_until_ms <= $1 ELSE e.hold_until_ms > $1 END)`;
+
 /** Its pause between tries is real time, so that a carrier that is down is not hammered. */
 const claim = statement(
   'outbox.claim',
   `UPDATE message m SET state = 'carrying', hold_until_ms = $2, look_ms = $2, tries = m.tries + 1
    FROM phone p WHERE p.id = m.phone_id AND m.id IN (
      SELECT h.id FROM message h WHERE h.state = 'waiting' AND h.hold_until_ms <= $1
-       AND (h.urgent OR NOT EXISTS (
-         SELECT FROM message e WHERE e.phone_id = h.phone_id AND e.id < h.id
-           AND (e.state = 'waiting' OR (e.state IN ('carrying', 'unknown') AND e.hold_until_ms > $1))))
+       AND NOT CASE WHEN h.urgent THEN ${behindCall} ELSE ${behindAnother} END
      ORDER BY h.urgent DESC, h.id LIMIT ${batch} FOR UPDATE SKIP LOCKED)
    RETURNING m.id, p.number, m.body, m.kind, m.tries, m.at_ms, m.bridge_to`,
 );

@@ -1,6 +1,6 @@
 /** The fuzzer: `npm run fuzz -- --requests 2000 --seed 1`. On TEST_DATABASE_URL where it is set, else on embedded databases. */
 import { parseArgs } from 'node:util';
-import { databases } from '#tests/store/databases.ts';
+import { closeSpare, databases } from '#tests/store/databases.ts';
 import { attack } from './attack.ts';
 
 const { values } = parseArgs({
@@ -27,4 +27,5 @@ for (const face of ['practice', 'live'] as const) {
 process.stdout.write(
   failed ? `replay: npm run fuzz -- --requests ${values.requests} --seed ${values.seed}\n` : 'no fault\n',
 );
+await closeSpare();
 process.exitCode = failed ? 1 : 0;

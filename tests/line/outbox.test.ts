@@ -31,12 +31,12 @@ describe.each(databases())('on the $name database', ({ open }) => {
   });
   afterAll(async () => world.close());
 
-  async function queue(to: string, body: string, urgent = false): Promise<void> {
+  async function queue(to: string, body: string, urgent = false, kind: 'text' | 'call' = 'text'): Promise<void> {
     const { database, seal } = world.parts;
     await database.transaction(async (client) => {
       const phoneId = await lockPhoneOf(parts, client, to);
       const turn = { client, nowMs: startMs, cause: 'test', paused: false, dueMs: [] };
-      await writeMessages(seal, turn, null, [{ phoneId, kind: 'text', body, urgent }]);
+      await writeMessages(seal, turn, null, [{ phoneId, kind, body, urgent }]);
     });
   }
   const bodies = () => carrier.sent.map((message) => message.body);
@@ -61,6 +61,31 @@ describe.each(databases())('on the $name database', ({ open }) => {
       kind: 'text',
       saidAtMs: startMs,
     });
+  });
+
+  it('lets an emergency call wait for another call to the same phone only, until its fate is known or for ten seconds', async () => {
+    carrier.next.push({ fate: 'unknown' });
+    await queue(parent, 'first', true, 'call');
+    await queue(parent, 'second', true, 'call');
+    await queue(parent, 'third', true, 'call');
+    await queue(parent, 'call 911', true);
+    await queue(other, 'elsewhere', true, 'call');
+    await outbox.carry();
+    expect(bodies().sort()).toEqual(['call 911', 'elsewhere', 'first']);
+    wallMs += holdMs - 1;
+    await outbox.carry();
+    expect(bodies()).toHaveLength(3);
+    wallMs += 1;
+    await outbox.carry();
+    expect(bodies().slice(3)).toEqual(['second', 'third']);
+  });
+
+  it('lets no call wait for one that the carrier wants later', async () => {
+    carrier.next.push({ fate: 'later' });
+    await queue(parent, 'first', true, 'call');
+    await queue(parent, 'second', true, 'call');
+    await outbox.carry();
+    expect(bodies()).toEqual(['first', 'second']);
   });
 
   it('holds later messages behind an unknown fate for ten seconds, but no emergency', async () => {

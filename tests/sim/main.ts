@@ -1,7 +1,7 @@
 /** `npm run sim -- --seed N --hours H --nights M`: plays simulated nights and prints what broke, with the command that replays it. */
 import { parseArgs } from 'node:util';
 import { migrate } from '#src/store/migrate.ts';
-import { databases } from '#tests/store/databases.ts';
+import { closeSpare, databases } from '#tests/store/databases.ts';
 import { playNight } from './world.ts';
 
 const { values } = parseArgs({
@@ -37,4 +37,5 @@ process.stdout.write(
 );
 for (const [name, times] of [...faults].sort()) process.stdout.write(`  ${String(times).padStart(7)} ${name}\n`);
 await database.close();
+await closeSpare();
 process.exitCode = failed === 0 ? 0 : 1;

@@ -43,6 +43,11 @@ export async function openEmptied(): Promise<Database> {
   };
 }
 
+/** Lets a process end that ran on embedded databases; a worker of the tests is ended from outside. */
+export async function closeSpare(): Promise<void> {
+  await Promise.all(spare.splice(0).map((lite) => lite.close()));
+}
+
 /** Of everything a test may have made in a database. */
 const emptying = `DO $$
 DECLARE made record;
