@@ -62,7 +62,7 @@ describe.each(backends())('on the $name database', (backend) => {
     const before = await line.newestCase(phone);
     const { sent, rings } = await line.press(first, '1');
     expect([sent.map(({ to }) => to), rings]).toEqual([[first], []]);
-    expect(sent[0]?.body).toContain('No page');
+    expect(sent[0]?.body).toContain('You have Tam');
     expect(await line.newestCase(phone)).toEqual(before);
   });
 
