@@ -2,7 +2,7 @@
 
 /** Words that tell English from the other languages of the line; accents are gone. */
 export const tellingWords: ReadonlySet<string> = new Set(
-  'the is isnt are was were she shes he hes her him his it its and you your we our they what when how why have has had havent hasnt with from this that there not dont doesnt didnt cant my im ive out came fell tube button baby been just about ago help please yes yeah nurse need should do does did all for feeding daughter son think know blood bleeding breathing fever pain weighs months weeks hours in back went'.split(
+  'the is isnt are was were she shes he hes her him his it its and you your we our they what when how why have has had havent hasnt with from this that there not dont doesnt didnt cant my im ive out came fell tube button baby been just about ago help please yes yeah nurse need should do does did all for feeding daughter son think know blood bleeding breathing fever pain weighs months weeks hours in back went as easy hard smooth got get done good fine okay'.split(
     ' ',
   ),
 );

@@ -62,14 +62,14 @@ export const placedWords =
 export const firstWords =
   /\b(?:first|original|originally|initial|initially|surgery|operation|very|started|tract|stoma|surgically)\b/;
 export const changeWords = new RegExp(
-  `\\b(?:chang(?:e|ed|ing)|replac(?:e|ed|ement|ing)|new (?:one|tube|button)|swap(?:ped)?|switched|(?:2nd|3rd|third)(?= (?:one|tube|button|time|change|replacement|peg|1)\\b| ?(?:$|[,.!]))(?<!${monthName} ?(?:the )?\\w{3,5})|this (?:one|tube|button)|current|latest|last (?:one|tube|button)|(?<!\\b(?:\\d+|this|a|every|last|each|very) )second|newest|upsized|exchang\\w+)\\b`,
+  `\\b(?:chang(?:e|ed|ing)\\b(?! (?:(?:her|him|them)(?= (?:at|around|about)\\b| ?$)|(?:her|his|the|a) (?:nappy|diaper|clothes|bed|sheets|pad|vest|pjs)))|replac(?:e|ed|ement|ing)|new (?:one|tube|button)|swap(?:ped)?|switched|(?:2nd|3rd|third)(?= (?:one|tube|button|time|change|replacement|peg|1)\\b| ?(?:$|[,.!]))(?<!${monthName} ?(?:the )?\\w{3,5})|this (?:one|tube|button)|current|latest|last (?:one|tube|button)|(?<!\\b(?:\\d+|this|a|every|last|each|very) )second|newest|upsized|exchang\\w+)\\b`,
 );
 export const fedWords = /\b(?:fed|feed|feeding|ate|eaten|bottle|meds?|medicine|formula|dose|meal|milk|drank)\b/;
 /** "When she was three months": a time only a birth date could place. */
 export const byAge =
   /\b(?:she|he|they|baby) (?:was|were) (?:only |just |about |around |like |maybe |almost |barely )?\d+(?:\.\d+)? (?:and a half )?(?:months?|weeks?|days?|years?|mos?|wks?|yrs?)\b(?! (?:ago|back))(?: (?:and )?\d+ (?:months?|weeks?|days?))?(?: old| post ?op(?: last \w+day)?)?|\bwhen (?:she|he|they|the baby|my \w+|it) (?:was|were)(?: (?!,)[a-z0-9.]+){0,6}|\b(?:at|since) (?:her |his )?birth\b|\bas a (?:newborn|baby|preemie|infant)\b|\bat (?:about |around )?\d+(?:\.\d+)? (?:months?|weeks?|days?|years?|mos?)\b(?! ago)(?: old)?|\bsince (?:she|he) was(?: [a-z0-9.]+){0,4}|\bin (?:the )?nicu\b|\bnot (?:in )?(?:19|20)\d\d\b|\bi (?:said|put|wrote|typed) (?:in )?(?:19|20)\d\d\b(?=.*(?:19|20)\d\d)/g;
 export const unknown =
-  /\b(?:not sure|unsure|dont know|dont remember|cant remember|no idea|no clue|unknown|forgot|not certain|uncertain|couldnt (?:say|tell)|cant say|who knows|god knows|lord knows|beats me|havent (?:a|the) (?:clue|foggiest|idea)|(?:mum|mom|dad|wife|husband|she|he) (?:would|will|might) know|hard to say|didnt see|never saw|wasnt (?:there|home)|asleep|sleeping|overnight|during the night|in (?:the|her|his) (?:night|sleep))\b/;
+  /\b(?:not a (?:clue|scooby|notion)|search me|any ?time|(?:sister|brother|gran|nan|nana|grandma|parents|partner|nurse|doctor|clinic|hospital) (?:would|will|might|will probably) know|not sure|unsure|dont know|dont remember|cant remember|no idea|no clue|unknown|forgot|not certain|uncertain|couldnt (?:say|tell)|cant say|who knows|god knows|lord knows|beats me|havent (?:a|the) (?:clue|foggiest|idea)|(?:mum|mom|dad|wife|husband|she|he) (?:would|will|might) know|hard to say|didnt see|never saw|wasnt (?:there|home)|asleep|sleeping|overnight|during the night|in (?:the|her|his) (?:night|sleep))\b/;
 /** "In ten minutes" is to come. */
 export const coming = /\b(?:in|next)(?: about)?\s*$/;
 /** At the facts on file, words that say that a date told is the placing's. */

@@ -2,7 +2,7 @@
 
 /** Kinds by name, tried in this order; what one has read the next no longer sees. */
 export const gj =
-  /\b(?:gee jay|g slash j|g ?[-/]? ?j(?: ?-?tubes?)?|gj ?tubes?|gjtubes?|g and j|gastro ?-?jejun\w*|gastrojej\w*|transgastric|peg ?-?j|g to j|combo(?: tube)?|combination tube)\b/g;
+  /\b(?:gee jay|gjay|g slash j|g ?[-/]? ?j(?: ?-?tubes?)?|gj ?tubes?|gjtubes?|g and j|gastro ?-?jejun\w*|gastrojej\w*|transgastric|peg ?-?j|g to j|combo(?: tube)?|combination tube)\b/g;
 export const jFirm = /\b(?:j ?-?tubes?|jtubes?|jejunostomy|j ?-?pej|pej|surgical j)\b/g;
 export const j = /\b(?:j ?-?tubes?|jtubes?|jej\w*|j ?-?pej|pej|surgical j)\b|(?<![-/] ?)\bj\b/g;
 export const noseFirm =
@@ -20,9 +20,9 @@ export const eitherKind =
 
 /** Half out in words firm enough to be believed unasked. */
 export const halfOutFirm =
-  /\b(?:half ?-?(?:way)? ?(?:out|in)|half of (?:it|its|the tube) (?:is )?(?:out|in)|(?:partly|partially|partway|part way) (?:still )?(?:out|in|pulled out)|(?:only |just )?part of (?:it|the tube) (?:came|is|has come|comes) out|(?:slid|slipped|came|come|pulled|popped|moved) out (?:a (?:little )?bit|a little|slightly|some)|hanging (?:out|by|half|partly)|still (?:partly|partially|half|halfway|part way|partway|a little bit) in|(?:not|isnt|wasnt|aint) (?:all the way|completely|fully|totally|quite) out|balloon (?:\w+ ){0,2}(?:poking|sticking|peeking|peeping) out|(?:came|come|comes|coming|pulled|slid|slipped|popped|fell) (?:out )?(?:partially|partly|part ?way|half ?way)(?: out)?|part of it(?:s| is)? still (?:in|inside))\b/g;
+  /\b(?:half ?-?(?:way)? ?(?:out|in)|half of (?:it|its|the tube) (?:is )?(?:out|in)|(?:partly|partially|partway|part way) (?:still )?(?:out|in|pulled out)|(?:only |just )?part of (?:it|the tube) (?:came|is|has come|comes) out|(?:slid|slipped|came|come|pulled|popped|moved) out (?:a (?:little )?bit|a little|slightly|some)|hanging (?:out|by|half|partly)|not out (?:all the way|completely|fully|yet)|still (?:partly|partially|half|halfway|part way|partway|a little bit) in|(?:not|isnt|wasnt|aint) (?:all the way|completely|fully|totally|quite) out|balloon (?:\w+ ){0,2}(?:poking|sticking|peeking|peeping) out|(?:came|come|comes|coming|pulled|slid|slipped|popped|fell) (?:out )?(?:partially|partly|part ?way|half ?way)(?: out)?|part of it(?:s| is)? still (?:in|inside))\b/g;
 export const halfOut =
-  /\b(?:half ?-?(?:way)? ?(?:out|in|of it)|half of (?:it|the tube) (?:is )?(?:out|in)|(?:partly|partially|partway|part way|mostly|almost|nearly|some of it is|a (?:little|bit)|kind of|sort of) (?:still )?(?:out|in|pulled out|hanging out)|(?:came|come|comes|coming|pulled|slid|slipped|popped|fell) (?:out )?(?:partially|partly|part ?way|half ?way)(?: out)?|(?:only |just )?part of (?:it|the tube) (?:came|is|has come|comes) out|(?:slid|slipped|came|come|pulled|popped|moved) out (?:a (?:little )?bit|a little|slightly|some)|hanging (?:out|by|half|partly|there|on|off|loose)|sticking (?:way |half |partly )?out|still (?:partly |partially |half |halfway |a (?:little|bit) |kind of |sort of |part way |partway |somewhat |a little bit )?in(?:side)?|not (?:all the way|completely|fully|totally|entirely) out|slipp(?:ed|ing) (?:out )?(?:a (?:little|bit)|part|half)|dangling|(?:tube|its|it|button) (?:is )?coming (?:out|loose)|halfway|out a (?:little|bit)|not (?:all the way|fully|completely)|part of it(?:s| is)? still (?:in|inside))\b/g;
+  /\b(?:half ?-?(?:way)? ?(?:out|in|of it)|half of (?:it|the tube) (?:is )?(?:out|in)|(?:partly|partially|partway|part way|mostly|almost|nearly|some of it is|a (?:little|bit)|kind of|sort of) (?:still )?(?:out|in|pulled out|hanging out)|(?:came|come|comes|coming|pulled|slid|slipped|popped|fell) (?:out )?(?:partially|partly|part ?way|half ?way)(?: out)?|(?:only |just )?part of (?:it|the tube) (?:came|is|has come|comes) out|(?:slid|slipped|came|come|pulled|popped|moved) out (?:a (?:little )?bit|a little|slightly|some)|hanging (?:out|by|half|partly|there|on|off|loose)|not out (?:all the way|completely|fully|yet)|sticking (?:way |half |partly )?out|still (?:partly |partially |half |halfway |a (?:little|bit) |kind of |sort of |part way |partway |somewhat |a little bit )?in(?:side)?|not (?:all the way|completely|fully|totally|entirely) out|slipp(?:ed|ing) (?:out )?(?:a (?:little|bit)|part|half)|dangling|(?:tube|its|it|button) (?:is )?coming (?:out|loose)|halfway|out a (?:little|bit)|not (?:all the way|fully|completely)|part of it(?:s| is)? still (?:in|inside))\b/g;
 
 /** In a first text: a tube that is not out, or not all of it. */
 export const stillIn =
@@ -47,7 +47,7 @@ export const gByPlace =
   /\b(?:goes|going|straight|right|directly|feeds) (?:(?:straight|right|directly|just|only) )*(?:into|to) (?:the|her|his) (?:stomach|belly|tummy)\b(?! and)/;
 
 export const unsure =
-  /\b(?:not sure|(?:i |im |highly |really )?doubt\w*|not (?:100|a 100|a hundred|totally|entirely|fully|completely) ?%?|not convinced|(?:never|nobody|didnt|wasnt|werent|hasnt) (?:\w+ )?(?:told|said|explained|mentioned)|unsure|(?:dont know|dont remember|cant remember)(?! how\b)|no idea|no clue|maybe|i think|think|believe|guess|probably|might|possibly|not certain|pretty sure|fairly sure|almost sure|hopefully|havent (?:a|the) (?:clue|foggiest)|cant tell|unknown|which one|whats the difference|what is (?:a|that)|could be|who knows|how (?:do|can) i tell|hard to (?:say|tell))\b/;
+  /\b(?:not a (?:clue|scooby|notion)|beats me|search me|(?:god|lord) knows|not sure|(?:i |im |highly |really )?doubt\w*|not (?:100|a 100|a hundred|totally|entirely|fully|completely) ?%?|not convinced|(?:never|nobody|didnt|wasnt|werent|hasnt) (?:\w+ )?(?:told|said|explained|mentioned)|unsure|(?:dont know|dont remember|cant remember)(?! how\b)|no idea|no clue|maybe|i think|think|believe|guess|probably|might|possibly|not certain|pretty sure|fairly sure|almost sure|hopefully|havent (?:a|the) (?:clue|foggiest)|cant tell|unknown|which one|whats the difference|what is (?:a|that)|could be|who knows|how (?:do|can) i tell|hard to (?:say|tell))\b/;
 
 /** A device word that is none of the above, as in "it is a something tube". */
 export const deviceForm =
@@ -64,9 +64,9 @@ export const notLong =
   /\b(?:not|isnt|wasnt|no|nothing|without(?: a)?|doesnt have(?: a| any)?|didnt have(?: a| any)?) (?:a |an |the |very |that |any |really |so )*long(?:er|ish)?(?: (?:part|bit|piece|tail|one|1|tube|end|thing|inside))?\b/g;
 /** Nobody has looked at it yet. */
 export const notLookedAt =
-  /\b(?:havent|hasnt|didnt|never|yet to|no time to|without) (?:really |even |properly |had (?:a |the )?(?:chance|time) to )?(?:check\w*|look\w*|inspect\w*|test\w*|examin\w*|seen|see)\b|\bhavent had a look\b|\bnot (?:yet |been |really )*(?:checked|tested|inspected|looked)\b/;
+  /\b(?:havent|hasnt|isnt|didnt|never|yet to|no time to|without) (?:really |even |properly |had (?:a |the )?(?:chance|time) to )?(?:check\w*|look\w*|inspect\w*|test\w*|examin\w*|seen|see)\b|\bhavent had a look\b|\bnot (?:yet |been |really )*(?:checked|tested|inspected|looked)\b/;
 export const tubeLost =
-  /\b(?:(?:dog|cat|puppy) (?:ran|took|made off|walked off|buried)|threw|thrown|throw(?:ing)? it|toss(?:ed)?|trash|trashed|garbage|flushed|lost|cant find|couldnt find|missing|disappeared|chew(?:ed)?|ate it|dont have|havent got|dont got|didnt (?:keep|save|bring)|no longer have|left (?:it )?(?:at|in)|in pieces|cut|snapped|broke(?:n)? (?:in|off|apart|into)|piece (?:is |came |broke )?(?:missing|off)|pieces|hospital (?:has|kept|took)|not with (?:me|us)|balloon (?:is |has )?(?:came|come|fell|fallen|broke|ripped) off|dog (?:got|has|ate)|binned|chucked|(?:paramedics?|ambulance|nurse|doctor|they) (?:has|have|kept|took)|gone(?! (?:pop|flat|bust|limp|floppy|soft|saggy|down)))\b/g;
+  /\b(?:(?:dog|cat|puppy) (?:ran|took|made off|walked off|buried)|threw(?! (?:it|the \w+) (?:at|to|on|across)\b)|thrown|throw(?:ing)? it|toss(?:ed)?|trash|trashed|garbage|flushed|lost|cant find|couldnt find|missing|disappeared|chew(?:ed)?|ate it|dont have|havent got|dont got|didnt (?:keep|save|bring)|no longer have|left (?:it )?(?:at|in)|in pieces|cut|snapped|broke(?:n)? (?:in|off|apart|into)|piece (?:is |came |broke )?(?:missing|off)|pieces|hospital (?:has|kept|took)|not with (?:me|us)|balloon (?:is |has )?(?:came|come|fell|fallen|broke|ripped) off|dog (?:got|has|ate)|binned|chucked|(?:paramedics?|ambulance|nurse|doctor|they) (?:has|have|kept|took)|gone(?! (?:pop|flat|bust|limp|floppy|soft|saggy|down)))\b/g;
 /** Damage to more than the balloon: such a tube goes nowhere. */
 export const damaged = /\b(?:crack(?:ed)?|ripped|torn|tore|split|broken|broke|damaged|melted|bent|dirty inside)\b/g;
 /** Said not to be whole. */
@@ -79,7 +79,7 @@ export const tubeNamed = /\b(?:tube|button|balloon|it)\b/;
 export const balloonNamed = /\bballoon\b/;
 /** A loss, firm enough to be believed unasked. */
 export const toldLost =
-  /\b(?:(?:threw|thrown|tossed) (?:it|the (?:old )?(?:tube|button))|(?:tube|button|it) (?:is |went |got )?(?:in the )?(?:trash|garbage|chewed|flushed)|lost the (?:tube|button)|cant find the (?:old )?(?:tube|button))\b/;
+  /\b(?:(?:threw|thrown|tossed) (?:it|the (?:old )?(?:tube|button))(?! (?:at|to|on|across)\b)|(?:tube|button|it) (?:is |went |got )?(?:in the )?(?:trash|garbage|chewed|flushed)|lost the (?:tube|button)|cant find the (?:old )?(?:tube|button))\b/;
 /** Short texts that ask or answer, and name no kind. */
 export const yesOrNo = /^(?:yes|no)\b/;
 /** The word before the device, and devices named by one word. */

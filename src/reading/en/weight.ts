@@ -2,7 +2,8 @@
 /** Inside one weight, and between two. */
 export const and = 'and';
 export const joined = '-|/|\\bor\\b|\\bto\\b|\\band\\b';
-export const stone = 'stones?|st\\b';
+/** "1st" is a stone only with its pounds behind it. */
+export const stone = 'stones?|(?<!1)st\\b|(?<=1)st\\b(?= ?\\d+(?! ?(?:nd|rd|th|st)\\b))';
 export const pound = 'lbs?\\b|lb(?=\\d)|lbs(?=\\d)|pounds?\\b|pouns?\\b|punds?\\b|#';
 export const ounce = 'oz\\b|ozs\\b|ounces?\\b';
 export const kilogram = 'kgs?\\b|kg(?=\\d{3}\\b)|kgms?\\b|kilos?\\b|kilogram\\w{0,3}\\b|kilogrammes?\\b|keys\\b|k\\b';
@@ -28,5 +29,5 @@ export const otherNumbers: readonly RegExp[] = [
   /\b(?:step|number|in|since|size|age|aged|for(?: an?| only)?) \d+t?\b|\b\d+t\b/g,
 ];
 export const unknown =
-  /\b(?:not (?:sure|known)|unsure|dont know|dont remember|no idea|no clue|unknown|dont have (?:that|it|her weight|his weight|(?:a |any )?scale)|havent (?:weighed|been weighed)|cant remember|cant say|couldnt (?:say|tell)|who knows|havent (?:a|the) (?:notion|clue|foggiest|idea)|never weighed|no scale|forgot|not certain)\b/;
+  /\b(?:not a (?:clue|scooby|notion)|beats me|search me|god knows|(?:not|never) (?:been )?weighed|not (?:sure|known)|unsure|dont know|dont remember|no idea|no clue|unknown|dont have (?:that|it|her weight|his weight|(?:a |any )?scale)|havent (?:weighed|been weighed)|cant remember|cant say|couldnt (?:say|tell)|who knows|havent (?:a|the) (?:notion|clue|foggiest|idea)|never weighed|no scale|forgot|not certain)\b/;
 export const unsure = /\b(?:not sure|unsure|dont know|no idea|maybe|think|guess|probably|no clue|not certain)\b/;

@@ -21,4 +21,4 @@ export const number = /\b(?:numbers?|phones?|cell|digits)\b/;
 export const lost = /\b(?:forgot\w*|lost|deleted)\b/;
 /** Nobody else. */
 export const onlyMe =
-  /\b(?:(?:just|only) me|(?:im|i am|i was) (?:the )?(?:first|only)(?: one)?|i texted first|nobody|no ?one|havent|hasnt)\b/;
+  /\b(?:(?:just|only) (?:me|i am|im|i)|(?:im|i am|i was) (?:the )?(?:first|only)(?: one)?|i texted first|nobody|no ?one|havent|hasnt)\b/;

@@ -104,7 +104,7 @@ export const aboutTube = new RegExp(
 export const somethingOut =
   /\b(?:(?:its|it is|it|she|he) (?:\w+ ){0,2}(?:fell out|came out|popped out|pulled (?:it )?out|is out|out)|fell out|came out|popped out|pulled (?:it )?out)\b/;
 export const otherTubes =
-  /\b(?:you ?tube|tube of (?!(?:the |his |her )?(?:stomach|belly|tummy|food|feeding))|inner tube|test tube|tube socks|ear tubes?|(?:chest|breathing|trach) tube|belly button(?! tube)|button(?:s)? on|shirt)\b/g;
+  /\b(?:you ?tube|tube of (?!(?:the |his |her |my |our |a )?(?:\w+ )?(?:stomach|belly|tummy|food|feeding|child|son|daughter|baby|kid|boy|girl|patient|client)\b)|inner tube|test tube|tube socks|ear tubes?|(?:chest|breathing|trach) tube|belly button(?! tube)|button(?:s)? on|shirt)\b/g;
 /** A person after all, whatever was said of nurses beside it. */
 export const personNow = /\b(?:call|need|want)\b.*\b(?:please|now)\b/;
 export const firstStep = /^(?:1|first)/;

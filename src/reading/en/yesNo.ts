@@ -12,17 +12,17 @@ export const aside =
   /\b(?:(?:i|we)(?: really| just| still)* (?:dont|didnt|wouldnt) (?:really |even )?(?:want|wanna|wish|like|dare|feel|fancy|mean|trust)|(?:i|we) (?:cant|couldnt) (?:bear|bring|face|stand)|(?:im|were|i am|we are|me) (?:\w+ )?not (?:\w+ )?(?:comfortable|confident|happy|keen|brave|a nurse|ready|good at)|(?:shes|hes|she|he|baby) (?:wont|isnt|doesnt|cant|not|didnt) (?:\w+ )?(?:lie|lying|stay|staying|sit|sitting|hold|holding|keep|keeping|let|letting|settle|settling|cooperat\w*|happy|impressed|like|still|sleep\w*)|(?:syringes?|pack(?:et|age|aging)?s?|wrapper|cap|lid|lube|jelly|gel|gloves?|bottle|torch|phone|light|lights|clamp|plunger|connector|adaptor|adapter|clip|zip|bag|cupboard|door) (?:\w+ )?(?:wont|doesnt|isnt|not|didnt|cant|wasnt)(?: be)?|(?:wont|cant|couldnt) (?:open|undo|unscrew|find|work|get) (?:\w+ )?(?:the |this |my )?(?:syringes?|pack(?:et|age|aging)?|wrapper|cap|lid|lube|jelly|gel|gloves?|bottle|torch|light|clamp|plunger|connector|adaptor|adapter|clip|glasses|phone)(?: open)?)\b/g;
 
 export const unsure =
-  /\b(?:(?:im |am )?(?:not|nt|nto) (?:really |so |too |very |completely |100 ?% ?|totally |entirely |exactly )?(?:sure|certain|positive)|n\w{0,3} (?:\w+ )?sure|o[nt]{1,2} sure|unsure|uncertain|(?:do ?nt|dont|doesnt|didnt) (?:really |even )?(?:know|remember|recall|think so|have a clue)|not that i know|that (?:i|we) know of|no (?:idea|clue)|who knows|maybe|mabye|perhaps|possibly|probably|prolly|prob|might|may be|i (?:dont )?(?:think|thin|thing|hink|tink|thik)|thinks? so|think|thought so|i guess|guess so|guess|guessing|suppose|supposedly|i hope|hope so|hopefully|hoping|i believe|pretty sure|fairly sure|almost sure|should be|kind of|kinda|sort of|sorta|sometimes|cant (?:really )?(?:tell|say|remember)|hard to (?:tell|say|know)|couldnt (?:tell|say)|seems?(?! (?:fine|ok|okay|good|well|happy|normal|alright|comfortable|content|calm)\b)|not exactly|not really|hard to see|cant see|ish|half and half|so so|yes and no|more or less|depends|as far as i (?:know|can tell)|could be|wondering|yes or no|yeah right|if you say so)\b/g;
+  /\b(?:(?:im |am )?(?:not|nt|nto) (?:really |so |too |very |completely |100 ?% ?|totally |entirely |exactly )?(?:sure|certain|positive)|n\w{0,3} (?:\w+ )?sure|o[nt]{1,2} sure|unsure|uncertain|(?:do ?nt|dont|doesnt|didnt) (?:really |even )?(?:know|remember|recall|think so|have a clue)|not that i know|that (?:i|we) know of|no (?:idea|clue)|not a (?:clue|scooby|notion)|beats me|search me|(?:god|lord|goodness) knows|who knows|maybe|mabye|perhaps|possibly|probably|prolly|prob|might|may be|i (?:dont )?(?:think|thin|thing|hink|tink|thik)|thinks? so|think|thought so|i guess|guess so|guess|guessing|suppose|supposedly|i hope|hope so|hopefully|hoping|i believe|pretty sure|fairly sure|almost sure|should be|kind of|kinda|sort of|sorta|sometimes|cant (?:really )?(?:tell|say|remember)|hard to (?:tell|say|know)|couldnt (?:tell|say)|seems?(?! (?:fine|ok|okay|good|well|happy|normal|alright|comfortable|content|calm)\b)|not exactly|not really|hard to see|cant see(?! any)|ish|half and half|so so|yes and no|more or less|depends|as far as i (?:know|can tell)|could be|wondering|yes or no|yeah right|if you say so)\b/g;
 
 export const no =
-  /\b(?:(?:definitely|absolutely|certainly|of course|for sure|yeah) ?not|not (?:yet|at all|now|correct|right|true)|no|noo|nope|noe|nop|nah|naw|nay|negative|none|nothing|nada|nil|zip|never|neither|nor|nobody|not|n|dont|doesnt|didnt|havent|hasnt|hadnt|isnt|arent|wasnt|werent|wont|cant|couldnt|wouldnt|aint|without|nto|ont|nott|incorrect|wrong|false)\b|^(?:mo|nno|bo)$/g;
+  /\b(?:(?:definitely|absolutely|certainly|of course|for sure|yeah) ?not|not (?:yet|at all|now|correct|right|true)|no|noo|nope|noe|nop|nah|naw|nay|nae|nuh(?: uh)?|uh uh|negative|none|nothing|nothin|nuthin|nuffin|nowt|zilch|zippo|diddly|squat|sod all|bugger all|nada|nil|zip|never|neither|nor|nobody|not|n|dont|doesnt|didnt|havent|hasnt|hadnt|isnt|arent|wasnt|werent|wont|cant|couldnt|wouldnt|aint|without|nto|ont|nott|incorrect|wrong|false)\b|^(?:mo|nno|bo)$/g;
 
 export const yes =
   /\b(?:yes|yess|yees|tes|yed|ues|yws|yex|yeah|yeas|yea|yep|yepp|yup|yah|ya|yeh|ye|yas|y|aye|affirmative|(?:absolutely|definitely|certainly)(?! (?:fine|ok|okay|good|great|well|nothing|no|none))|of course|for sure|correct|uh huh|mhm|mm hm|indeed|sure thing|si)\b/g;
 
 /** No as an answer of its own; "cannot see" and "does not look" say no to something else. */
 export const plainNo =
-  /\b(?:(?:definitely|absolutely|certainly|of course) not|no|noo|nope|noe|nop|nah|naw|nay|negative|none|nothing|nil|zip|not a thing|0 of (?:those|these|them|the above)|n|neither)\b|\bnot at all(?= ?$| ?[.,!])|^(?:mo|nno|bo)$/g;
+  /\b(?:(?:definitely|absolutely|certainly|of course) not|no|noo|nope|noe|nop|nah|naw|nay|nae|nuh uh|negative|none|nothing|nothin|nuthin|nowt|zilch|nil|zip|not a thing|0 of (?:those|these|them|the above)|n|neither)\b|\bnot at all(?= ?$| ?[.,!])|^(?:mo|nno|bo)$/g;
 
 /** A question of theirs, not an answer. */
 export const question =
@@ -34,7 +34,7 @@ export const yesStatement =
 
 /** Words before or after a statement that change nothing. */
 export const filler =
-  /\b(?:ok|okay|k|so|(?<!\w )well|um+|uh+|er|hi|hello|hey|please|pls|thank (?:you|u) (?:so|very) much|thanks|thank you|thank u|thx|ty|lol|omg|oh|god|just|already|now|finally|here|right now|at home|with (?:me|us)|nurse|maam|sir|sorry|all right|alright)\b/g;
+  /\b(?:ok|okay|k|so|(?<!\w )well|um+|uh+|er|hi|hello|hey|please|pls|thank (?:you|u) (?:so|very) much|thanks|thank you|thank u|thx|ty|ta|cheers|tbh|haha|ha|phew|yay|btw|mate|m8|madam|love|bro|bruv|hun|hon|honey|dear|darling|darlin|boss|doc|guys|yall|lol|omg|oh|god|just|already|now|finally|here|right now|at home|with (?:me|us)|nurse|maam|sir|sorry|all right|alright)\b/g;
 
 /** Whatever stands before the last of these was taken back. */
 export const correction =
