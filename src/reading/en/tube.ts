@@ -39,7 +39,7 @@ export const manyParts =
 export const onePart =
   /\b(?:(?:1|one|single)(?: \w+)? ?(?:port|opening|hole|place|end|plug|cap|spot|connector))\b|^(?:just |only )?(?:1|one)$/;
 export const longInside =
-  /\b(?:(?:really |very |super |pretty |quite |so |has a |a )?long(?:er)?(?! (?:ago|time|as (?:my|a|her|his) (?:thumb|finger|pinky|little finger)))|intestines?|bowel|jejunum|foot long|goes (?:way )?down|feet|inches)\b/g;
+  /\b(?:(?:really |very |super |pretty |quite |so |has a |a )?long(?:er)?(?! ?-?(?:ago|time|term|lasting|standing|story|as (?:my|a|her|his) (?:thumb|finger|pinky|little finger)))|intestines?|bowel|jejunum|foot long|goes (?:way )?down|feet|inches)\b/g;
 export const shortInside = /\b(?:short|shorter|stubby|(?:1|one|an) inch)\b/g;
 
 /** Where a G ends, as nobody says of a GJ. */
@@ -47,7 +47,7 @@ export const gByPlace =
   /\b(?:goes|going|straight|right|directly|feeds) (?:(?:straight|right|directly|just|only) )*(?:into|to) (?:the|her|his) (?:stomach|belly|tummy)\b(?! and)/;
 
 export const unsure =
-  /\b(?:not a (?:clue|scooby|notion)|beats me|search me|(?:god|lord) knows|not sure|(?:i |im |highly |really )?doubt\w*|not (?:100|a 100|a hundred|totally|entirely|fully|completely) ?%?|not convinced|(?:never|nobody|didnt|wasnt|werent|hasnt) (?:\w+ )?(?:told|said|explained|mentioned)|unsure|(?:dont know|dont remember|cant remember)(?! how\b)|no idea|no clue|maybe|i think|think|believe|guess|probably|might|possibly|not certain|pretty sure|fairly sure|almost sure|hopefully|havent (?:a|the) (?:clue|foggiest)|cant tell|unknown|which one|whats the difference|what is (?:a|that)|could be|who knows|how (?:do|can) i tell|hard to (?:say|tell))\b/;
+  /\b(?:not a (?:clue|scooby|notion)|beats me|search me|(?:god|lord) knows|havent got a clue|not sure|(?:i |im |highly |really )?doubt\w*|not (?:100|a 100|a hundred|totally|entirely|fully|completely) ?%?|not convinced|(?:never|nobody|didnt|wasnt|werent|hasnt) (?:\w+ )?(?:told|said|explained|mentioned)|unsure|(?:dont know|dont remember|cant remember)(?! how\b)|no idea|no clue|maybe|i think|think|believe|guess|probably|might|possibly|not certain|pretty sure|fairly sure|almost sure|hopefully|havent (?:a|the) (?:clue|foggiest)|cant tell|unknown|which one|whats the difference|what is (?:a|that)|could be|who knows|how (?:do|can) i tell|hard to (?:say|tell))\b/;
 
 /** A device word that is none of the above, as in "it is a something tube". */
 export const deviceForm =

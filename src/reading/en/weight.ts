@@ -20,7 +20,7 @@ export const atLeast =
   /(?:\b(?:more than|heavier than|bigger than|(?<!\b(?:just|little|bit|tad) )over|above|at least)|>) ?(?:about |around )?\d/;
 /** A mass that is not the child's weight now. */
 export const otherMass =
-  /\b(?:not|instead of) \d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|pounds?)?|\b(?:lost|gained|born(?: at)?|birth ?weight(?: was)?|birth|up|down|gain|gaining|losing) (?:about |at |around |was )?\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|pounds?|grams?|g|oz|ounces?)\b(?: ?\d+ ?(?:oz|ounces?))?|\b\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|pounds?) (?:at birth|when born|when (?:she|he) was born)\b/g;
+  /\b(?:it|you|file|that|this|records?) (?:says?|said|shows?|have|has|had|put|got) (?:\w+ ){0,2}\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|pounds?)(?=.*\d)|\b(?:not|instead of) \d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|pounds?)?|\b(?:lost|gained|born(?: at)?|birth ?weight(?: was)?|birth|up|down|gain|gaining|losing) (?:about |at |around |was )?\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|pounds?|grams?|g|oz|ounces?)\b(?: ?\d+ ?(?:oz|ounces?))?|\b\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|pounds?) (?:at birth|when born|when (?:she|he) was born)\b/g;
 /** Numbers that are no weight. */
 export const otherNumbers: readonly RegExp[] = [
   /\b\d+(?:\.\d+)? ?-?(?:years?|yrs?|yo|y\/o|months?|mos?|weeks?|wks?|days?|minutes?|mins?|hours?|hrs?|seconds?|secs?|moments?|ml|cc|cm|inch\w*|grams?|grammes?|gms?|fr|french|am|pm|%|ft|feet|foot|th|nd|rd|m ago)\b(?: old)?/g,
@@ -29,5 +29,5 @@ export const otherNumbers: readonly RegExp[] = [
   /\b(?:step|number|in|since|size|age|aged|for(?: an?| only)?) \d+t?\b|\b\d+t\b/g,
 ];
 export const unknown =
-  /\b(?:not a (?:clue|scooby|notion)|beats me|search me|god knows|(?:not|never) (?:been )?weighed|not (?:sure|known)|unsure|dont know|dont remember|no idea|no clue|unknown|dont have (?:that|it|her weight|his weight|(?:a |any )?scale)|havent (?:weighed|been weighed)|cant remember|cant say|couldnt (?:say|tell)|who knows|havent (?:a|the) (?:notion|clue|foggiest|idea)|never weighed|no scale|forgot|not certain)\b/;
+  /\b(?:not a (?:clue|scooby|notion)|beats me|search me|god knows|(?:not|never) (?:been )?weighed|not (?:sure|known)|unsure|dont know|dont remember|no idea|no clue|unknown|dont have (?:that|it|her weight|his weight|(?:a |any )?scale)|havent (?:weighed|been weighed)|cant remember|cant say|couldnt (?:say|tell)|who knows|havent (?:a|the) (?:notion|clue|foggiest|idea)|never weighed|no scales?|forgot|not certain)\b/;
 export const unsure = /\b(?:not sure|unsure|dont know|no idea|maybe|think|guess|probably|no clue|not certain)\b/;
