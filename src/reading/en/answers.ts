@@ -33,7 +33,7 @@ export const ownTube: Statements = {
 };
 export const strips: Statements = {
   yes: new RegExp(
-    `^${have} ${thing}(?: (?:with|in|from|ready|and|of|on|the|me|us|hand|bag|a|it|left|home|kit|here|only|front|out|right|ready|drawer|cupboard|cabinet))*$|^strips?$|^(?:just |only )?(?:1|2|3|one|a few|some|plenty) left$|^(?:i |we )?(?:have|got|have got) (?:plenty|loads|lots|a few|some|them)$|^in my hand$|^have got$|^(?:the |our |ph |indicator |test )*strips? (?:are |is )?(?:present|available|here|ready|to hand|at hand|with (?:me|us))$`,
+    `^${have} ${thing}(?: (?:with|in|from|ready|and|of|on|the|me|us|hand|bag|a|it|left|home|kit|here|only|front|out|right|drawer|cupboard|cabinet))*$|^strips?$|^(?:just |only )?(?:1|2|3|one|a few|some|plenty) left$|^(?:i |we )?(?:have|got|have got) (?:plenty|loads|lots|a few|some|them)$|^in my hand$|^have got$|^(?:the |our |ph |indicator |test )*strips? (?:are |is )?(?:present|available|here|ready|to hand|at hand|with (?:me|us))$`,
   ),
   // Strips past their date are no strips.
   no: /\b(?:(?:cant|couldnt) find|lost|left (?:it|them) (?:at|in)|(?:^|i |we |got )left (?:at|in)|ran out|all gone|out of (?:them|strips|date|it|those)|(?:got|are|were|is) (?:wet|damp|soaked|ruined)|(?:finished|used) (?:them|it|the last|all)|fresh out|no strips|all out|all used|(?<!not |never |nt )used up|^(?:all )?finished$|used (?:it|them) (?:all|up)|(?<!not |nt )expired)\b/,
@@ -87,7 +87,7 @@ export const forgotHow = /\b(?:forgot|forgotten|forget|cant remember|dont rememb
 export const exception = /\b(?:but|except|only|however|besides|other than|apart from|aside from)\b/;
 /** Said of the next step: no sign, whatever the yes before it. */
 export const otherMatter =
-  /^(?:yes|yep|yeah|yup|ok|okay)?,? ?(?:(?:i|we|ive|weve|do|have|got|its|it is|tube is|tubes|tube|is|the|all|my|some|ph|also|here|now|right|already|with|me) )*(?:strips?|(?:ph |test )?paper|taped?(?: (?:up|down|in|on))?|in(?: place)?|secured?|kit|syringe)(?: (?:yes|yep|ready|here|now|too|ok|good|left|and|in|the|box|hand|out))*[.! ]*$/;
+  /^(?:yes|yep|yeah|yup|ok|okay)?,? ?(?:(?:i|we|ive|weve|do|have|got|its|it is|tubes|tube|is|the|all|my|some|ph|also|here|now|right|already|with|me) )*(?:strips?|(?:ph |test )?paper|taped?(?: (?:up|down|in|on))?|in(?: place)?|secured?|kit|syringe)(?: (?:yes|yep|ready|here|now|too|ok|good|left|and|in|the|box|hand|out))*[.! ]*$/;
 /** The whole answer to "taped and filled?", which a hurried thumb scrambles. */
 export const doneWords: readonly string[] = ['done', 'taped', 'finished', 'secured'];
 /** One of the facts on file taken out of a yes. */
