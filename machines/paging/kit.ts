@@ -3,7 +3,7 @@ import { assertEvent, assign, enqueueActions, setup } from 'xstate';
 import type { DelayedEvent, Stamp } from '#machines/events.ts';
 import type { PageLevel, PageReason } from '#machines/facts.ts';
 import type { Clinical } from '#machines/protocol/settings.ts';
-import { isHigher, levelOf, type Waits, type Way, waitsOf, waysOf } from './levels.ts';
+import { isHigher, levelOf, type Waits, type Way, waitsOf } from './levels.ts';
 
 /** A person's place on the rota: 0 is first on call. */
 export type Place = 0 | 1 | 2;
@@ -87,7 +87,7 @@ function untilMs(context: PagingContext, wait: keyof Waits, atMs: number): numbe
 }
 
 /** Only a page.raise starts or widens a climb. */
-function raisedBy(event: PagingEvent): Extract<PagingEvent, { type: 'page.raise' }> {
+export function raisedBy(event: PagingEvent): Extract<PagingEvent, { type: 'page.raise' }> {
   assertEvent(event, 'page.raise');
   return event;
 }
@@ -150,6 +150,8 @@ export const kit = setup({
       assertEvent(event, 'pass');
       return { beganAtMs: asIfBegunAtMs(context, event.from, event.at), rounds: 0, takenBy: null };
     }),
+    /** Whoever gives it on stands elsewhere now than where she took it: it begins again with the first on call. */
+    giveBack: assign(({ event }) => ({ beganAtMs: event.at, rounds: 0, takenBy: null })),
     /** The taker lets it lie: the climb goes on from her place as if her wait were over. */
     goOn: assign(({ context, event }) => ({
       beganAtMs: asIfBegunAtMs(context, context.place, event.at),
@@ -174,6 +176,11 @@ export const kit = setup({
     isTakersOwn: ({ context, event }) => {
       const { byTaker, level } = raisedBy(event);
       return byTaker === true && !isHigher(level, context.level);
+    },
+    /** A swap since she took it: the first on call is another, who has not been asked. */
+    hasMoved: ({ context, event }) => {
+      assertEvent(event, 'pass');
+      return event.from !== 0 && event.from !== context.place;
     },
     takesOver: ({ event }) => {
       assertEvent(event, 'take');
@@ -213,87 +220,3 @@ export const kit = setup({
     },
   },
 });
-
-interface Now {
-  readonly context: PagingContext;
-}
-
-/** Calls one person: the first page to them, or a repeat. */
-export function call(place: Place, isRepeat: boolean) {
-  const params = ({ context: { level, reasons } }: Now): CallParams => ({
-    place,
-    level,
-    reasons,
-    by: waysOf(level, isRepeat),
-  });
-  return { type: 'callNurse' as const, params };
-}
-
-/** The family hears that a nurse is called, and by when one should have answered; what can wait is no news to it. */
-export const tellBegan = {
-  type: 'began' as const,
-  params: ({ context: { level, clinical } }: Now) => {
-    const { thirdMinutes, repeatMinutes } = waitsOf(level, clinical);
-    return { mostMinutes: thirdMinutes + repeatMinutes };
-  },
-};
-
-/** The family hears who has it. */
-export const tellTaken = {
-  type: 'taken' as const,
-  params: ({ event }: { readonly event: PagingEvent }) => {
-    assertEvent(event, 'take');
-    return { nurse: event.nurse };
-  },
-};
-
-/** The family hears that she gave the case on. */
-export const tellPassed = {
-  type: 'passed' as const,
-  params: ({ event }: { readonly event: PagingEvent }) => {
-    assertEvent(event, 'pass');
-    return { nurse: event.nurse };
-  },
-};
-
-/** The one who has it hears what came up. */
-export const tellNews = {
-  type: 'tellNurse' as const,
-  params: ({ event }: { readonly event: PagingEvent }) => {
-    const { level, reason } = raisedBy(event);
-    return { level, reason };
-  },
-};
-
-/** The one who has it hears that the family still waits. */
-export const remind = {
-  type: 'tellNurse' as const,
-  params: ({ context }: Now) => ({ level: context.level, reason: 'untouched' as const }),
-};
-
-/** Calls the person the climb stands at again. */
-export const callAgain = {
-  type: 'callNurse' as const,
-  params: ({ context }: Now): CallParams => call(context.place, true).params({ context }),
-};
-
-/** Calls whoever had the case about what comes up in it, beside the first on call. */
-export const callHolder = {
-  type: 'callNurse' as const,
-  params: ({ context: { place }, event }: Now & { readonly event: PagingEvent }): CallParams => {
-    const { level, reason } = raisedBy(event);
-    return { place, level, reasons: [reason], by: waysOf(level, false) };
-  },
-};
-
-/** She was rung by the family's own call, or takes the case over: it counts as a page to her, and nothing more has to reach her. */
-export const noteCalled = {
-  type: 'callNurse' as const,
-  params: ({ context: { level, reasons }, event }: Now & { readonly event: PagingEvent }): CallParams => {
-    assertEvent(event, ['rung', 'stepsIn']);
-    return { place: event.place, level, reasons, by: [] };
-  },
-};
-
-/** Calls everybody on call again. */
-export const callAll = [call(0, true), call(1, true), call(2, true)];

@@ -7,16 +7,14 @@ import {
   callAgain,
   callAll,
   callHolder,
-  kit,
   noteCalled,
-  nothingRaised,
-  type Place,
   remind,
   tellBegan,
   tellNews,
   tellPassed,
   tellTaken,
-} from './kit.ts';
+} from './asks.ts';
+import { kit, nothingRaised, type Place } from './kit.ts';
 
 /** Where it goes on from whoever passed it: to the next person; after the third it begins again with the first. */
 const passing = [
@@ -119,11 +117,14 @@ const taken = kit.createStateConfig({
     stepsIn: { actions: noteCalled },
     take: { guard: 'takesOver', target: '.quiet', actions: ['noteTaker', tellTaken] },
     // She had it and gives it on: the family hears so.
-    pass: passing.map(({ from, target }) => ({
-      guard: passedFrom(from),
-      target,
-      actions: ['passOn' as const, tellPassed],
-    })),
+    pass: [
+      { guard: 'hasMoved', target: 'climbing', actions: ['giveBack', tellPassed] },
+      ...passing.map(({ from, target }) => ({
+        guard: passedFrom(from),
+        target,
+        actions: ['passOn' as const, tellPassed],
+      })),
+    ],
   },
 });
 

@@ -12,6 +12,7 @@ import { sendRehearsal } from './nurse/sendRehearsal.ts';
 import { putThrough, tellFamily } from './nurse/talk.ts';
 import type { Parts } from './parts.ts';
 import { type Phone, rememberPending } from './phones.ts';
+import { caseName } from './plan.ts';
 import type { Turn } from './turn.ts';
 
 const hasCase = statement('nurse.hasCase', 'SELECT 1 FROM "case" WHERE phone_id = $1 AND closed_ms IS NULL');
@@ -22,6 +23,11 @@ export async function answerNurse(parts: Parts, turn: Turn, phone: Phone, text: 
   parts.checkpoint('nurse locked');
   const desk: Desk = { parts, turn, phone, name: parts.nurseOf(phone.number)?.name ?? 'The nurse', cases };
   const { named, heard } = heardFrom(desk, text.body);
+  const unknown = named === null ? unknownCode(desk, text.body) : null;
+  if (unknown !== null) {
+    await rememberPending(turn.client, phone, null);
+    return tell(desk, { key: 'noSuchCase', params: { code: unknown, cases: cases.map(caseName) } });
+  }
   // A yes is only for what was asked just before it: any other text of hers leaves that undone.
   if (heard.word !== 'yes' && heard.word !== 'no') await rememberPending(turn.client, phone, null);
   switch (heard.word) {
@@ -47,6 +53,14 @@ export async function answerNurse(parts: Parts, turn: Turn, phone: Phone, text: 
       // Words a parent may write as well: beside a case of her own child they are a nurse's only with a code.
       return (await isForHerChild(desk, named)) ? answerOther(desk, text) : answerWord(desk, named, heard);
   }
+}
+
+/** A code right after a word of hers that is none of her cases': what she meant for one family goes to no other. */
+function unknownCode({ parts }: Desk, body: string): string | null {
+  const [word = '', code = '', ...more] = body.trim().split(/\s+/);
+  const bare = code.replace(/[^A-Za-z0-9]/g, '').toUpperCase();
+  if (!/^[A-Z]\d\d$/.test(bare)) return null;
+  return parts.readNurse([word, ...more].join(' ')).word === 'other' ? null : bare;
 }
 
 /** Her word, and the case she named: by its code, or beside a bare word by the child's name. */
@@ -97,7 +111,10 @@ async function answerOther(desk: Desk, text: HeardText): Promise<boolean> {
   return tellOffers(desk);
 }
 
+/** Nothing was done: what waited for her yes is named, else what she can do now. */
 async function tellOffers(desk: Desk): Promise<true> {
+  const asked = desk.cases.find(({ id }) => id === desk.phone.pending?.caseId);
+  if (asked !== undefined) return tell(desk, { key: 'dropped', params: { ...caseName(asked), why: 'unread' } });
   return tell(desk, { key: 'notSure', params: { can: await offersNow(desk) } });
 }
 

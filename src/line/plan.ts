@@ -95,7 +95,7 @@ function messagesOf(scene: PlanScene, view: CaseView, effect: Effect): PlannedMe
     case 'callNurse':
       return pageMessages(scene, view, effect);
     case 'tellNurse':
-      return takerMessage(scene, newsOf(scene, effect), effect.level === 'emergency');
+      return takerMessage(scene, newsOf(scene, view, effect), effect.level === 'emergency');
     case 'tellStands':
       return takerMessage(scene, standsOf(scene, view, effect), effect.disposition === 'emergency');
     case 'startTimer':
@@ -133,8 +133,12 @@ function pageMessages(
   }));
 }
 
-function newsOf({ theCase }: PlanScene, { level, reason }: Extract<Effect, { type: 'tellNurse' }>): NurseSay {
-  return { key: 'news', params: { ...caseName(theCase), level, reason } };
+function newsOf(
+  { theCase }: PlanScene,
+  { facts, disposition }: CaseView,
+  { level, reason }: Extract<Effect, { type: 'tellNurse' }>,
+): NurseSay {
+  return { key: 'news', params: { ...caseName(theCase), level, reason, ph: facts.ph ?? null, disposition } };
 }
 
 function standsOf(

@@ -113,7 +113,10 @@ const rehearsed: RehearsalResult = {
 export const nurseParams: { readonly [K in NurseSayKey]: readonly NurseSays[K][] } = {
   page: pages,
   pageCall: pages,
-  news: pageReasons.map((reason) => ({ ...robin, level: levelOf[reason], reason })),
+  news: [
+    ...pageReasons.map((reason) => ({ ...robin, level: levelOf[reason], reason, ph: null, disposition: null })),
+    { ...robin, level: 'routine', reason: 'reading-corrected', ph: 6.5, disposition: 'recheck' },
+  ],
   stands: [
     { ...robin, disposition: 'use', tubeIn: 'temporary' },
     { ...robin, disposition: 'own-tube', tubeIn: 'own' },
@@ -136,7 +139,11 @@ export const nurseParams: { readonly [K in NurseSayKey]: readonly NurseSays[K][]
   noCase: none,
   notYours: [{ ...robin, nurse: 'Bea' }],
   heldBy: [true, false].map((mayTake) => ({ ...robin, nurse: 'Bea', sinceMs: tonight.fromMs, mayTake })),
-  takenOver: [{ ...robin, nurse: 'Bea' }],
+  takenOn: [{ ...robin, nurse: 'Bea' }],
+  noSuchCase: [
+    { code: 'A99', cases: [] },
+    { code: 'A99', cases: [robin, nameless] },
+  ],
   more: [
     { ...robin, ...details },
     { ...nameless, ...unfiled },
@@ -173,14 +180,17 @@ export const nurseParams: { readonly [K in NurseSayKey]: readonly NurseSays[K][]
     { ...robin, tubeKind: 'g', ph: 5 },
     { ...nameless, tubeKind: null, ph: null },
   ],
-  dropped: [true, false].map((late) => ({ ...robin, late })),
+  dropped: (['no', 'late', 'unread'] as const).map((why) => ({ ...robin, why })),
   cleared: [robin, nameless],
   clearNotNow: [
     { why: 'nothing-held', cases: [] },
     { why: 'not-hard', cases: [robin] },
     { why: 'several', cases: [robin, nameless] },
   ],
-  closeConfirm: [robin, nameless],
+  closeConfirm: [
+    { ...robin, followUp: true },
+    { ...nameless, followUp: false },
+  ],
   closed: [robin, nameless],
   notSure: [{ can: [] }, { can: ['PRACTICE'] }, { can: nurseOffers }],
   nothingPending: none,

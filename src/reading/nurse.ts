@@ -12,7 +12,7 @@ type Bare = 'resume' | 'take' | 'pass' | 'more' | 'call' | 'clear' | 'send-in' |
 const forms: readonly (readonly [Bare, RegExp])[] = [
   [
     'take',
-    /^(?:ok |okay |yes )?(?:take|taken|taking|take it|taking it|ill take|ill take it|i will take it|ill take this(?: one)?|i take it|i have it|ive got it|i got it|got it|got this|mine|its mine|im on it|on it|i am on it)$/,
+    /^(?:ok |okay |yes |yea |yeah |yep |sure )?(?:take|taken|taking|take it|taking it|ill take|ill take it|i will take it|ill take this(?: one)?|i take it|i have it|ive got it|i got it|got it|got this|mine|its mine|im on it|on it|i am on it)$/,
   ],
   ['resume', /^(?:resume|unpause) (?:the )?line$/],
   ['clear', /^(?:ok |okay )?(?:clear|cleared|clear it|i clear it|clear the hold)$/],

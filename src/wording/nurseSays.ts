@@ -144,7 +144,12 @@ export interface NurseSays {
   /** The same, read out by telephone. */
   pageCall: NursePage;
   /** Further news for the person who took the page. */
-  news: CaseName & { readonly level: PageLevel; readonly reason: PageReason };
+  news: CaseName & {
+    readonly level: PageLevel;
+    readonly reason: PageReason;
+    readonly ph: number | null;
+    readonly disposition: Disposition | null;
+  };
   /** Where her case has come to rest without a page. */
   stands: CaseName & { readonly disposition: Resting; readonly tubeIn: 'own' | 'temporary' | null };
   /** `clear` are those of them that she could clear. */
@@ -154,12 +159,14 @@ export interface NurseSays {
   /** Several cases, and she named none; `word` is what to text with the code. */
   which: { readonly word: string; readonly cases: readonly CaseName[] };
   noCase: Record<never, never>;
+  /** A code beside her word that is no open case of hers. */
+  noSuchCase: { readonly code: string; readonly cases: readonly CaseName[] };
   /** Somebody else has it. */
   notYours: CaseName & { readonly nurse: string };
   /** Her TAKE of a case another has; `mayTake` where she is on call and a YES takes it over. */
   heldBy: CaseName & { readonly nurse: string; readonly sinceMs: number; readonly mayTake: boolean };
-  /** To whoever had it. */
-  takenOver: CaseName & { readonly nurse: string };
+  /** To whoever had it before. */
+  takenOn: CaseName & { readonly nurse: string };
   more: CaseName & CaseDetails;
   /** The family's own last words. */
   moreSaid: CaseName & { readonly texts: readonly string[] };
@@ -202,11 +209,12 @@ export interface NurseSays {
   /** A clearance is confirmed once: what is held, its reading, what YES allows. */
   clearConfirm: CaseName & { readonly tubeKind: TubeKind | null; readonly ph: number | null };
   cleared: CaseName;
-  /** She said no to what was asked back, or her yes came too late for it. */
-  dropped: CaseName & { readonly late: boolean };
+  /** She said no to what was asked back, her yes came too late for it, or what she texted instead was not read. */
+  dropped: CaseName & { readonly why: 'no' | 'late' | 'unread' };
   /** `cases` are those held, or those that could be cleared. */
   clearNotNow: { readonly why: 'nothing-held' | 'not-hard' | 'several'; readonly cases: readonly CaseName[] };
-  closeConfirm: CaseName;
+  /** `followUp`: check-ups of a tube in use, or of an arrival, end with it. */
+  closeConfirm: CaseName & { readonly followUp: boolean };
   closed: CaseName;
   /** Not understood, or a yes or no to nothing: what she can do now. */
   notSure: { readonly can: readonly NurseOffer[] };

@@ -84,7 +84,7 @@ describe.each(backends())('on the $name database', (backend) => {
       await line.text(first, 'take a01');
       const sent = await line.text(first, 'yes');
       expect(to(sent, phone)[0]).toContain('Nurse Imke has your case now');
-      expect(to(sent, second)).toEqual(['Imke has taken Tam (A01) over from you. The family is told.']);
+      expect(to(sent, second)).toEqual(['Imke has Tam (A01) now. The family is told.']);
       expect(to(sent, first)[0]).toContain('You have Tam (A01)');
       const taken = (await line.newestCase(phone))?.pages.filter(({ takenAt: at }) => at !== null);
       expect(taken?.map((page) => page.to)).toEqual([second, first]);
@@ -113,6 +113,81 @@ describe.each(backends())('on the $name database', (backend) => {
       expect(to(await line.text(first, 'hm'), first)).toEqual([
         "Nothing was changed. You can text now: PRACTICE and a child's name.",
       ]);
+    });
+  });
+
+  describe('half asleep', () => {
+    const answer = async (body: string, from = first) => to(await line.text(from, body), from).join();
+
+    it('a code that is no case of hers does nothing in another one', async () => {
+      await held();
+      await line.text(first, 'take');
+      for (const body of ['tell b17 feed him now', 'clear a99', 'close z01 all well', 'fact a99 tube gj'])
+        expect(await line.text(first, body), body).toMatchObject([{ to: first }]);
+      expect(await answer('clear a99')).toBe('No open case A99 of yours, so nothing was changed. Yours: Tam (A01).');
+    });
+
+    it('a yes with a slip says that nothing was done, and to which case', async () => {
+      await held();
+      await line.text(first, 'clear');
+      expect(await answer('yse')).toBe(
+        'Tam (A01): nothing was changed. I did not read that as yes or no: text your word again.',
+      );
+      expect(await answer('yes')).toMatch(/^Nothing was changed\. You can text now: /);
+      expect(await line.newestCase(phone)).toMatchObject({ disposition: 'hold' });
+    });
+
+    it('is told of the very case she named that it cannot be cleared', async () => {
+      await line.text(phone, 'no');
+      await line.text(phone, 'i want a nurse');
+      expect(await answer('clear tam')).toMatch(/^Tam \(A01\) cannot be cleared by text/);
+      expect(await answer('clear')).toBe('Nothing to clear: no case of yours is on hold.');
+    });
+
+    it('reads the new value and what the family was told when a reading is corrected before her yes', async () => {
+      await held();
+      await line.text(first, 'take');
+      await line.text(first, 'clear');
+      const [news] = to(await line.text(phone, 'sorry it was 6.5'), first);
+      expect(news).toBe(
+        'ROUTINE news on Tam (A01): pH reading changed by the family. pH 6.5. Family told: wait, retest. You have this case.',
+      );
+      expect(await answer('yes')).toContain('cannot be cleared');
+    });
+
+    it('is asked before the check-ups of a tube in use end', async () => {
+      await held();
+      expect(await answer('close')).not.toContain('check-ups');
+      for (const body of ['clear', 'yes']) await line.text(first, body);
+      await line.text(phone, 'done');
+      expect(await answer('close')).toContain('My check-ups with the family end too.');
+    });
+  });
+
+  describe('a case that goes from hand to hand', () => {
+    it('can be taken by one it has gone on from, and whoever passed it hears who has it', async () => {
+      await held();
+      await line.text(first, 'take');
+      await line.text(first, 'pass');
+      const sent = await line.text(first, 'take');
+      expect(to(sent, first)[0]).toContain('You have Tam (A01)');
+      await line.text(first, 'pass');
+      expect(to(await line.text(second, 'take'), first)).toEqual(['Tariq has Tam (A01) now. The family is told.']);
+    });
+
+    it("no longer sends the family's words to who passed it on", async () => {
+      await held();
+      await line.text(first, 'tell them i am here');
+      await line.text(first, 'pass');
+      expect(to(await line.text(phone, 'is he ok to sleep'), first)).toEqual([]);
+    });
+
+    it('goes after a swap to the one who is first now', async () => {
+      await held();
+      await line.text(first, 'take');
+      await line.text(first, 'swap tonight with tariq');
+      await line.text(second, 'yes swap');
+      expect(to(await line.text(first, 'pass'), second)[0]).toMatch(/^URGENT Tam/);
     });
   });
 });

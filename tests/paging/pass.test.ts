@@ -57,6 +57,24 @@ describe('a family hears that a nurse is called', () => {
   });
 });
 
+describe('a case passed on by one who has swapped since she took it', () => {
+  it.each([1, 2] as const)('from place %i goes to the first on call, who was not asked', (from) => {
+    const line = page();
+    line.send(raise('no-strips'));
+    line.send({ type: 'take', nurse: 'Wren', from: 0 });
+    line.advance(30);
+    expect(lines(line.send(pass(from)))).toEqual(['30 passed Wren', '30 urgent 0 text no-strips']);
+    expect(lines(line.advance(10))).toEqual(['35 urgent 0 text+call no-strips', '40 urgent 1 text no-strips']);
+  });
+
+  it('as the first by now goes to the second', () => {
+    const line = page();
+    line.send(raise('no-strips'));
+    line.send({ type: 'take', nurse: 'Wren', from: 1 });
+    expect(lines(line.send(pass(0)))).toEqual(['0 passed Wren', '0 urgent 1 text no-strips']);
+  });
+});
+
 describe('a case taken over', () => {
   const steps = (place: 0 | 1 | 2) => ({ type: 'stepsIn', place }) as const;
 

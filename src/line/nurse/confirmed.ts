@@ -33,7 +33,9 @@ export async function askToClear(desk: Desk, named: LockedCase | null): Promise<
   const clearable = found.filter(({ view }) => view.clearable);
   const [only] = clearable;
   if (only === undefined) {
-    const held = found.filter(({ view }) => view.disposition === 'hold').map(({ theCase }) => caseName(theCase));
+    const held = found
+      .filter(({ theCase, view }) => theCase === named || view.disposition === 'hold')
+      .map(({ theCase }) => caseName(theCase));
     return { key: 'clearNotNow', params: { why: held.length > 0 ? 'not-hard' : 'nothing-held', cases: held } };
   }
   if (clearable.length > 1) {
@@ -72,7 +74,10 @@ export async function askToClose(desk: Desk, named: LockedCase | null, outcome: 
   const theCase = meant(desk, named, 'CLOSE');
   if (isSay(theCase)) return theCase.key === 'noCase' ? { key: 'nothingPending', params: {} } : theCase;
   await remember(desk, 'close', theCase, outcome);
-  return { key: 'closeConfirm', params: caseName(theCase) };
+  const [found] = await look(desk, [theCase]);
+  const followUp =
+    found?.view.states.aftercare.some((id) => id.startsWith('aftercare.') && id !== 'aftercare.idle') ?? false;
+  return { key: 'closeConfirm', params: { ...caseName(theCase), followUp } };
 }
 
 export async function settlePending(desk: Desk, pending: Pending, word: 'yes' | 'no'): Promise<NurseSay> {
@@ -82,7 +87,7 @@ export async function settlePending(desk: Desk, pending: Pending, word: 'yes' | 
   const theCase = desk.cases.find(({ id }) => id === pending.caseId);
   if (theCase === undefined) return { key: 'nothingPending', params: {} };
   if (word === 'no' || pending.untilMs < turn.nowMs)
-    return { key: 'dropped', params: { ...caseName(theCase), late: word === 'yes' } };
+    return { key: 'dropped', params: { ...caseName(theCase), why: word === 'yes' ? 'late' : 'no' } };
   const detail = pending.detail === '' ? '' : parts.seal.open(Buffer.from(pending.detail, 'base64'));
   switch (pending.word) {
     case 'clear':

@@ -4,7 +4,7 @@ import type { NurseEvent, Unstamped } from '#machines/events.ts';
 import type { Place } from '#machines/paging/kit.ts';
 import { childName } from '#src/families/children.ts';
 import type { NurseSay } from '#src/wording/nurseSays.ts';
-import { caseCode, type LockedCase, lockPagedCases } from '../cases.ts';
+import { caseCode, type LockedCase, lockPagedCases, rememberRelay } from '../cases.ts';
 import type { Parts } from '../parts.ts';
 import type { Phone } from '../phones.ts';
 import { caseName, type PlannedMessage } from '../plan.ts';
@@ -78,15 +78,19 @@ export async function touch({ parts, turn }: Desk, theCase: LockedCase): Promise
   });
 }
 
-/** `over`: from whoever has it. */
+/** `over`: from whoever has it. Whoever had it last hears who has it now, and the family's words no longer go there. */
 export async function takeOne(desk: Desk, theCase: LockedCase, over = false): Promise<void> {
   const { parts, turn, phone, name } = desk;
   const place = await placeOf(desk);
+  const before = await lastTaker(turn.client, parts.seal, theCase.id);
   const event = { type: 'take', nurse: name, ...(place !== null && { from: place }), ...(over && { over }) } as const;
   await takeStep(parts, turn, theCase, (stamp) => ({ machine: 'paging', event: { ...event, ...stamp } }), {
     answering: false,
     takerPhoneId: phone.id,
   });
+  if (before === null || before.phoneId === phone.id) return;
+  await rememberRelay(turn.client, theCase.id, null);
+  await tellPhone(desk, before.phoneId, { key: 'takenOn', params: { ...caseName(theCase), nurse: name } });
 }
 
 /** Whoever acts on a case that nobody has, has answered its page: nobody else is called, and the family hears who has it. */
@@ -94,6 +98,15 @@ export async function takenByHer(desk: Desk, { theCase, view }: Looked): Promise
   if (view.takenBy !== null) return theCase;
   await takeOne(desk, theCase);
   return again(desk, theCase);
+}
+
+/** A page that goes to others by now, taken by one who was called for it before: it counts as a page to her. */
+export async function takeFromClimb(desk: Desk, theCase: LockedCase, place: Place): Promise<void> {
+  const { parts, turn } = desk;
+  await takeStep(parts, turn, theCase, (stamp) => ({ machine: 'paging', event: { type: 'rung', place, ...stamp } }), {
+    answering: false,
+  });
+  await takeOne(desk, await again(desk, theCase));
 }
 
 /** What decides about the family's steps: she has the case from then on, unless another nurse has it. */

@@ -1,7 +1,7 @@
 /** Her words about a page: she takes it, passes it on, or wants to know more of the child. */
 import { statement } from '#src/store/database.ts';
 import type { CaseDetails, NurseSay } from '#src/wording/nurseSays.ts';
-import type { LockedCase } from '../cases.ts';
+import { type LockedCase, rememberRelay } from '../cases.ts';
 import { languageOf } from '../language.ts';
 import { showMedia } from '../media.ts';
 import { caseName } from '../plan.ts';
@@ -50,8 +50,9 @@ export async function pass(desk: Desk, named: LockedCase | null): Promise<NurseS
   const event = { type: 'pass', nurse: name, from } as const;
   const signalAt: SignalAt = (stamp) => ({ machine: 'paging', event: { ...event, ...stamp } });
   const { view } = await takeStep(parts, turn, theCase, signalAt, { answering: false });
-  const stood = found.view.states.paging.join();
-  return { key: 'passed', params: { ...caseName(theCase), already: view.states.paging.join() === stood } };
+  const already = view.states.paging.join() === found.view.states.paging.join();
+  if (!already) await rememberRelay(turn.client, theCase.id, null);
+  return { key: 'passed', params: { ...caseName(theCase), already } };
 }
 
 /** All she needs to know the child and to act, then the family's own words: its first and its last. */

@@ -1,19 +1,24 @@
 /** A case another nurse has: she reads who has it and since when, and takes it over only by her yes. */
 import type { NurseSay } from '#src/wording/nurseSays.ts';
-import { type LockedCase, rememberRelay } from '../cases.ts';
+import type { LockedCase } from '../cases.ts';
 import { caseName } from '../plan.ts';
 import { takeStep } from '../turn.ts';
 import { remember } from './confirmed.ts';
-import { again, type Desk, hasNow, look, otherTaker, placeOf, takeOne, tellPhone } from './desk.ts';
+import { again, type Desk, hasNow, look, otherTaker, placeOf, takeFromClimb, takeOne } from './desk.ts';
 
-/** The answer to TAKE where no page waits for her: what she has already, or who has it. */
+/** The answer to TAKE where no page waits for her: one that went on from her, what she has already, or who has it. */
 export async function askToTakeOver(desk: Desk, named: LockedCase | null): Promise<NurseSay> {
   const held: { readonly theCase: LockedCase; readonly nurse: string; readonly sinceMs: number }[] = [];
   const hers: LockedCase[] = [];
+  const place = await placeOf(desk);
   for (const found of await look(desk, named === null ? desk.cases : [named])) {
     const other = await otherTaker(desk, found);
     if (other !== null) held.push({ theCase: found.theCase, ...other });
     else if (found.view.takenBy !== null) hers.push(found.theCase);
+    else if (place !== null) {
+      await takeFromClimb(desk, found.theCase, place);
+      hers.push(found.theCase);
+    }
   }
   const [only] = held;
   if (hers.length > 0) return hasNow(desk, hers);
@@ -21,7 +26,7 @@ export async function askToTakeOver(desk: Desk, named: LockedCase | null): Promi
   if (held.length > 1)
     return { key: 'which', params: { word: 'TAKE', cases: held.map((one) => caseName(one.theCase)) } };
   const { theCase, nurse, sinceMs } = only;
-  const mayTake = (await placeOf(desk)) !== null;
+  const mayTake = place !== null;
   if (mayTake) await remember(desk, 'take-over', theCase);
   return { key: 'heldBy', params: { ...caseName(theCase), nurse, sinceMs, mayTake } };
 }
@@ -32,8 +37,7 @@ export async function takeOver(desk: Desk, theCase: LockedCase): Promise<NurseSa
   const [found] = await look(desk, [theCase]);
   const place = await placeOf(desk);
   if (found === undefined || place === null) return { key: 'nothingPending', params: {} };
-  const other = await otherTaker(desk, found);
-  if (other === null) return { key: 'nothingPending', params: {} };
+  if ((await otherTaker(desk, found)) === null) return { key: 'nothingPending', params: {} };
   await takeStep(
     parts,
     turn,
@@ -44,8 +48,5 @@ export async function takeOver(desk: Desk, theCase: LockedCase): Promise<NurseSa
     },
   );
   await takeOne(desk, await again(desk, theCase), true);
-  await rememberRelay(turn.client, theCase.id, null);
-  const params = { ...caseName(theCase), nurse: desk.name };
-  await tellPhone(desk, other.phoneId, { key: 'takenOver', params });
   return hasNow(desk, [theCase]);
 }

@@ -104,8 +104,9 @@ export const nurse: Omit<NurseCatalogue, HandoverKey | PauseKey | RehearsalKey |
     `${page.gap ? 'The rota names nobody now, so it comes to you. ' : ''}` +
     `${nameChild(page.child)}: ${nameReasons(page)}. ${background(page)}. ${assessment(page)}.${page.clearable ? ' It waits for your clearance.' : ''} ` +
     'The details are in your texts. To take this page, press 1, or reply to the text with the word take.',
-  news: ({ level, reason, child, code }) =>
-    `${level.toUpperCase()} news on ${nameCase({ child, code })}: ${reasonNames[reason]}. You have this case.`,
+  news: ({ level, reason, ph, disposition, ...name }) =>
+    `${level.toUpperCase()} news on ${nameCase(name)}: ${reasonNames[reason]}. ` +
+    `${ph === null ? '' : `pH ${number(ph)}. `}${disposition === null ? '' : `Family told: ${dispositionNames[disposition]}. `}You have this case.`,
   taken: ({ cases, clear }) =>
     `You have ${cases.map(nameCase).join(', ')}. The family is told. To reach them: TELL and your words, or CALL. ` +
     `${clear.length === 0 ? '' : `To let the family use the tube: CLEAR${cases.length === 1 ? '' : ` and ${clear.map(({ code }) => code).join(' or ')}`}. `}` +
@@ -115,8 +116,14 @@ export const nurse: Omit<NurseCatalogue, HandoverKey | PauseKey | RehearsalKey |
     `Clear ${nameCase({ child, code })}? ${kindName(tubeKind)}, hard insertion, ` +
     `${ph === null ? 'pH not known' : `pH ${number(ph)} passed`}. YES lets the family fill the balloon, secure it and use the tube.` +
     '\nReply YES or NO.',
-  dropped: ({ late, ...name }) =>
-    `${nameCase(name)}: nothing was changed.${late ? ' That yes came too late: text your word again.' : ''}`,
+  dropped: ({ why, ...name }) => {
+    const reasons = {
+      no: '',
+      late: ' That yes came too late: text your word again.',
+      unread: ' I did not read that as yes or no: text your word again.',
+    };
+    return `${nameCase(name)}: nothing was changed.${reasons[why]}`;
+  },
   cleared: (name) => `Cleared. ${nameCase(name)}: the family now secures the tube.`,
   clearNotNow: ({ why, cases }) => {
     const names = cases.map(nameCase).join(', ');
@@ -126,7 +133,9 @@ export const nurse: Omit<NurseCatalogue, HandoverKey | PauseKey | RehearsalKey |
       several: `More than one case could be cleared. Reply CLEAR and the code: ${names}.`,
     }[why];
   },
-  closeConfirm: (name) => `Close ${nameCase(name)}? The family is told, and no more pages are sent.\nReply YES or NO.`,
+  closeConfirm: ({ followUp, ...name }) =>
+    `Close ${nameCase(name)}? The family is told, and no more pages are sent.` +
+    `${followUp ? ' My check-ups with the family end too.' : ''}\nReply YES or NO.`,
   closed: (name) => `Closed. ${nameCase(name)}: the family is told.`,
   notSure: ({ can }) =>
     can.length === 0

@@ -14,7 +14,8 @@ type ReplyKey =
   | 'noCase'
   | 'notYours'
   | 'heldBy'
-  | 'takenOver'
+  | 'takenOn'
+  | 'noSuchCase'
   | 'more'
   | 'moreSaid'
   | 'sendInConfirm'
@@ -114,7 +115,9 @@ export const replies: Pick<NurseCatalogue, ReplyKey> = {
     (mayTake
       ? `Take it over? ${nurse} and the family are told.${yesOrNo}`
       : `You are not on call: ${nurse} can PASS it.`),
-  takenOver: ({ nurse, ...name }) => `${nurse} has taken ${nameCase(name)} over from you. The family is told.`,
+  takenOn: ({ nurse, ...name }) => `${nurse} has ${nameCase(name)} now. The family is told.`,
+  noSuchCase: ({ code, cases }) =>
+    `No open case ${code} of yours, so nothing was changed. ${cases.length === 0 ? '' : `Yours: ${cases.map(nameCase).join(', ')}.`}`.trim(),
   more: ({ child, code, ...known }) => `${nameCase({ child, code })}: ${details(known)}.`,
   moreSaid: ({ texts, ...name }) => {
     const most = Math.floor(mostFamilyWords / Math.max(1, texts.length));
