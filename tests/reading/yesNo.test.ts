@@ -118,3 +118,15 @@ describe('the plainer questions', () => {
     expect(answerTo('looks', text)).toBe(value);
   });
 });
+
+describe('an n', () => {
+  it.each([
+    ['unwell', 'n', 'no'],
+    ['unwell', 'n thank god', 'no'],
+    ['unwell', 'no fever n no blood', 'no'],
+    ['unwell', 'hes jerkin all over n foamin at the mouth', 'signs'],
+    ['after-in', 'the skins red n puffy', 'unclear: unreadable'],
+  ] as const)('at %s is a no only where no word stands before it: %s', (asking, text, read) => {
+    expect(answerTo(asking, text)).toBe(read);
+  });
+});

@@ -19,7 +19,7 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
   [/\bi am\b/g, 'im'],
   [/\baint\b/g, 'isnt'],
   [
-    /\b(\w*(?:com|stopp|bleed|puk|throw|breath|leak|push|vomit|pour|runn|keep|gett|go|cry|scream|sleep|chok|drip))in\b/g,
+    /\b(\w*(?:com|stopp|bleed|puk|throw|breath|leak|push|vomit|pour|runn|keep|gett|go|cry|scream|sleep|chok|drip|twitch|jerk|shak|drool|gasp|wheez|gagg|moan|swell|ooz|gush|burn|pant|grunt|foam|shiver|convuls|seiz))in\b/g,
     '$1ing',
   ],
   [/\ban (?=(?:it|he|she|i|they|now|its|hes|shes|a|the)\b)/g, 'and '],
@@ -28,6 +28,7 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
     /\b(?:yeah|yea|yeh|ya|yah),? (?=(?:no|nah|naw),? (?:nothing|none|not|nope|zip|nada|air|dry|empty|its (?:dry|empty)|(?:\w+ )?(?:dont|didnt|doesnt|hasnt|havent|wont|cant|couldnt|never))\b)/g,
     ' ',
   ],
+  // Between words it is no no: "red n swollen".
   [/(?<=[a-z]{2} )n (?=[a-z]{2})(?!sure)/g, 'and '],
   [/(?<=\b(?:we|they|you|u) )r\b/g, 'are'],
   [/\bon r way\b/g, 'on our way'],
