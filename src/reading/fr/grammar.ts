@@ -2,6 +2,8 @@
 import type { Marks } from '../clean.ts';
 import type { TimeUnit } from '../durations.ts';
 
+const month = '(janvier|fevrier|mars|avril|mai|juin|juillet|aout|septembre|octobre|novembre|decembre)';
+
 /**
  * Accents and apostrophes are gone already. These bring what is said and what is texted to one spelling: elisions are
  * written out, "il y a" is "y a", and the "ne" that nobody types is dropped; "ne ... plus" becomes "nplus", because
@@ -31,6 +33,19 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
   [/(?<!\d ?)\bc (?=[a-z])/g, 'cest '],
   [/\bse?st\b|\bs est\b/g, 'se est'],
   [/(?<!\d ?)\b([stmd]) (?=[aeiouyh])/g, '$1e '],
+  // "A l'est correcte", "y'est correct": she is, he is.
+  [
+    /(?<=^|[,.;!] ?|\b(?:non|nope|nan|oui|ouais|mais|puis|pis|et|que|bien|ben) )a l est(?= (?:ben |bien |tres |pas |toute? |en |la |sur |a |de )?[a-z])/g,
+    'elle est',
+  ],
+  [
+    /(?<=^|[,.;!] ?|\b(?:non|nope|nan|oui|ouais|mais|puis|pis|et) )y ?est(?= (?:ben |bien |tres |pas |tout |en |la |sur |a |de )?[a-z])/g,
+    'il est',
+  ],
+  [
+    /(?<=^|[,.;!] ?|\b(?:non|nope|nan|oui|ouais|mais|puis|pis|et) )a (?=(?:va|dort|joue|respire|mange|pleure|rit|sourit|vomit|saigne|a|rentre|entre|tient|bouge|coule|fuit)\b)/g,
+    'elle ',
+  ],
   [/\bl (?=[aeiouyh])/g, 'le '],
   [/\bl(hopital|infirmier\w*|eau|air|estomac|urgences?|ambulance|annee|autre|operation|interieur|hosto)\b/g, 'le $1'],
   [/\bd(air|eau|habitude|accord|urgence|infirmiere)\b/g, 'de $1'],
@@ -78,6 +93,26 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
   [/(?<!\bmal en )\bpis\b/g, 'puis'],
   [/\bben (?=(?:facile\w*|correcte?|ete|passee?|tolere\w*|rose|mieux|contente?|calme|normale?)\b)/g, 'bien '],
   [/\by en a pu\b/g, 'y en a nplus'],
+  [/\b(elle|il) est (?:ben |bien |tout a fait |super )*correcte?\b/g, '$1 est ok'],
+  [/\b(?:se est fait )?les doigts dans le nez\b/g, 'facilement'],
+  // "Juin ou juillet 2025", "moi je dis avril, lui mai, de 2025": one year for both.
+  [new RegExp(`\\b${month} (ou|et|a|-) ${month},? (?:de |en )?((?:19|20)\\d{2})\\b`, 'g'), '$1 $4 $2 $3 $4'],
+  [
+    new RegExp(
+      `\\b${month}(,? (?:et |mais )?(?:moi|lui|elle|il|mon \\w+|ma \\w+)(?: (?:je|dis|dit|crois|que|plutot|en|cest))* )${month},? (?:de |en )((?:19|20)\\d{2})\\b`,
+      'g',
+    ),
+    '$1 $4$2$3 $4',
+  ],
+  // "Ca fera 3 ans ce mois-ci": years that are nearly full, and no day of this month.
+  [
+    /(?<=\b(?:fera|feront|va faire|aura) (?:\d+|une?|deux|trois|quatre|cinq) (?:ans?|mois)(?: \w+)?) ce mois(?:[ -]ci)?\b/g,
+    '',
+  ],
+  [
+    /(?<=\bfait (?:\d+|une?|deux|trois|quatre|cinq|six|sept|huit|neuf|dix|onze) (?:ans?|mois|semaines?|jours?)) de ca\b/g,
+    '',
+  ],
 ];
 
 /** What stands for a thumb up, a thumb down and a shrug, and for an apostrophe. */

@@ -85,6 +85,29 @@ function midnightMinutes(words: string): string {
 
 /** In this order; each sees what the one before has made. "Un" and "une" are articles except before a unit. */
 export const rewrites: readonly Rewrite[] = [
+  // "Depuis 22h", "depuis 1h du matin": since that time, as nobody says of so many hours.
+  [
+    /\bdepuis (1[3-9]|2[0-3]) ?(?:h|heures?|heurs?|hrs?) ?([0-5]\d)?(?! ?(?:de temps|environ que|\d))\b/g,
+    (_, hours, minutes) => `a ${hours}:${minutes ?? '00'}`,
+  ],
+  [
+    /\bdepuis (\d{1,2}) ?(?:h|heures?|heurs?|hrs?) ?([0-5]\d)?(?= (?:du mat\w*|de le apres|du soir|cette nuit|hier soir|ce matin|pile|tapant\w*)\b)/g,
+    (_, hours, minutes) => `a ${hours}:${minutes ?? '00'}`,
+  ],
+  [/\bminuit moins (?:le |un )?quart\b/g, '23:45'],
+  [
+    /\bminuit moins (5|10|20|25|cinq|dix|vingt|vingt[ -]cinq)\b/g,
+    (_, minutes = '') => `23:${60 - Number(midnightMinutes(minutes))}`,
+  ],
+  // "Pas 2 mois, 4": only the second counts, in the unit of the first.
+  [
+    /\b(?:(?:ca |cela )?(?:fait|faisait) |y a |cest )?pas (?:une? |\d+ |deux |trois |quatre |cinq |six |sept |huit |neuf |dix )(minutes?|heures?|jours?|semaines?|mois|ans?),? (?:mais |plutot )?((?:ca fait|y a|cest|plutot|fait)(?: (?:bien|deja|plutot|environ))*) (\d+|deux|trois|quatre|cinq|six|sept|huit|neuf|dix)(?= ?(?:$|[,.;!]))/g,
+    '$2 $3 $1',
+  ],
+  [
+    /\b(?:(?:ca |cela )?(?:fait|faisait) |y a |cest )?pas (?:une? |\d+ |deux |trois |quatre |cinq |six |sept |huit |neuf |dix )(?:minutes?|heures?|jours?|semaines?|mois|ans?),? (?=(?:mais |plutot |ca fait |y a |cest |bien |deja )*(?:une? |\d+ |deux |trois |quatre |cinq |six |sept |huit |neuf |dix )(?:minutes?|heures?|jours?|semaines?|mois|ans?)\b)/g,
+    '',
+  ],
   [/(\d)(?:,| , )(\d)/g, '$1.$2'],
   [/\bminuit (?:et )?(?:demie?)\b/g, '0:30'],
   [/\bminuit (?:et )?quart\b/g, '0:15'],

@@ -2,12 +2,12 @@
 
 const greeting = '(?:(?:bonjour|bonsoir|salut|svp|stp|sil vous plait|s il vous plait|ok|alors) )*';
 const doing =
-  '(?:(?:s ?|m ?|nous )?(?:entrainer|exercer)|repeter|(?:faire |commencer |lancer )?(?:un |une |l ?)(?:exercice|entrainement|repetition|simulation))';
+  '(?:(?:s ?|m ?|nous )?(?:entrainer|exercer)|pratiquer|repeter|(?:faire |commencer |lancer )?(?:un |une |l ?)(?:petite? )?(?:exercice|entrainement|repetition|pratique|simulation))';
 /** What may come up while practising is named as such: it is not said to have come. */
 const supposed =
   '(?:(?: (?:pour|au cas ou|si|quand|quoi faire|ce qu ?il faut faire|savoir))+(?: (?:la|le|sa|son|une?))?(?: (?:sonde|bouton|tube))(?: (?:sort|sortait|tombe|tombait|s ?enleve))?)?';
 const when =
-  '(?: (?:svp|stp|sil vous plait|s il vous plait|maintenant|ce soir|aujourdhui|encore|avec vous|avec la ligne|merci|avec (?:mamie|papi|maman|papa|(?:la|ma|mon|le|une?)(?: nouvelle)? (?:nounou|mari|femme|mere|pere|belle mere|gardienne|soeur|famille))|rien (?:n ?)?est sorti|rien ne sest passe|cest (?:juste|seulement) pour (?:s ?|m ?|nous )?(?:entrainer|exercer)))*';
+  '(?: (?:svp|un (?:petit )?peu|un moment|une fois|stp|sil vous plait|s il vous plait|maintenant|ce soir|aujourdhui|encore|avec vous|avec la ligne|merci|avec (?:mamie|papi|maman|papa|(?:la|ma|mon|le|une?)(?: nouvelle)? (?:nounou|mari|femme|mere|pere|belle mere|gardienne|soeur|famille))|rien (?:n ?)?est sorti|rien ne sest passe|cest (?:juste|seulement) pour (?:s ?|m ?|nous )?(?:entrainer|exercer)))*';
 
 /** The wish, as the whole text. */
 export const wish = new RegExp(
@@ -18,7 +18,7 @@ export const otherPractice =
   /\b(?:pratique|repetition|entrainement)s? (?:de |du |d ?)(?:foot\w*|hockey|soccer|natation|musique|danse|chorale|basket\w*|judo|gym\w*|theatre)\b/g;
 /** It is over, as the whole text. */
 export const over =
-  /^(?:(?:ok|merci|svp|l|on|nous|je|veux|veut|peut|voudrais) ?)*(?:(?:l ?)?(?:exercice|entrainement) (?:est )?(?:termine|fini|finie)|(?:arreter|arrete|arretez|terminer|finir) (?:l ?|cet |de (?:s ?|m ?)?)?(?:exercice|entrainement|entrainer))(?: (?:maintenant|svp|stp|merci))*$/;
+  /^(?:(?:ok|merci|svp|l|on|nous|je|veux|veut|peut|voudrais) ?)*(?:(?:la |l ?)?(?:exercice|entrainement|pratique|simulation) (?:est )?(?:terminee?|finie?)|(?:a |ai |j ?ai |avons )?(?:fini|termine|terminee?) (?:avec |de )?(?:la |le |notre |cet |cette |l ?|nous |s ?|m ?)?(?:exercice|entrainement|entrainer|pratique|pratiquer|simulation)|(?:arreter|arrete|arretez|terminer|finir) (?:l ?|cet |de (?:s ?|m ?)?)?(?:exercice|entrainement|entrainer))(?: (?:maintenant|svp|stp|merci))*$/;
 /** No rehearsal, or perhaps none. */
 export const real =
   /\b(?:reel(?:le)?(?:ment)?|pour de (?:vrai|bon)|en vrai|c ?est vrai|serieux|serieusement|ambulance|samu|911)\b|\bvraiment(?: \w+){0,4} (?:sorti\w*|tomb\w*|parti\w*|arrach\w*|enlev\w*|besoin|mal)\b|\b(?:sorti\w*|tombe\w*)(?: \w+){0,2} vraiment\b|\b(?<!(?:kit|trousse|sonde) d )urgences?\b|\b(?:pas|plus|jamais|aucun) (?:un |une |de |d |l |en train de |du tout )*(?:d ?)?(?:exercice|entrainement|entrainer|entraine|repetition|simulation|simulacre|test|jeu|blague)\b|\b(?:ne|on ne|je ne|nous ne) ?(?:nous |m ?|s ?)?entrain\w+ (?:pas|plus)\b/;

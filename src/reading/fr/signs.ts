@@ -31,7 +31,7 @@ export const signWords: readonly SignWords[] = [
       `\\b(?:(?:${who}|corps|bras|jambes|tete|comme|ultra)(?: (?:est|sont|a|tout|toute|tres|trop|comme|devien\\w*|devenue?|vraiment|super|hyper|le air|air|un|peu|genre|et|de|du|corps|bien|reste|encore)){0,5} (?:mous?|molles?|mou|mollassonne?)|^(?:oui )?(?:mou|molle|toute? (?:mou|molle))|(?:tout|toute|super|tres|devenue?) (?:mou|molle)|flasques?|amorphes?|inertes?|lethargi\\w*|inconscien\\w*|sans connaissance|evanoui\\w*|(?:perdu|perd|perte de) connaissance|convuls\\w*|(?:fait|en|fais|eu|a|refait|faire|pleine|encore|avoir) (?:une |des |sa |de |d |la |plusieurs |encore |grosse |longue )*crises?(?! (?:de (?:larmes?|nerfs|colere|pleurs|toux|rire|gaz|panique)))|crise d epilepsie|crise de epilepsie|tombee? (?:dans les pommes|en syncope|sans connaissance)|syncope|malaise|(?:le|en|un) coma|comateu\\w*|${who} (?:(?:me|nous|la|m|vraiment|presque|y|a|aux?|n|ses?|les?|yeux) )*(?:reagit|repond|reveille|reagis|ouvre|reagi) ?(?:(?:plus|presque|meme|vraiment|toujours|du tout|les|ses|yeux|absolument|quasi\\w*) )*(?:pas|plus|nplus|a peine|presque pas|peu)|(?:reagit|reveille|reagis) (?:pas|plus|nplus|presque pas|a peine|plus du tout)|(?:elle|il|bebe) bouge (?:plus|nplus|presque (?:plus|pas|nplus)|quasi\\w* plus|a peine)|ouvre (?:pas|plus|nplus|meme pas|presque pas|a peine) (?:les|ses) yeux|(?:arrive|arrivons|peux|peut|parviens|reussis|impossible|difficile|dur|mal|moyen|pas|veut)(?: (?:pas|plus|nplus|a|de|la|le|se|du|tout|toujours|moyen|d|bien|capable)){0,4} (?:reveiller|faire reagir|reagir|ouvrir les yeux|tenir sa tete)|(?:aucune|sans|pas de|plus de) (?:reaction|reponse)s?|(?:pas|plus|nplus|in)(?: (?:du tout|facilement))? ?reveillable|poupee de chiffon|chiffe molle|guenille|(?:yeux|regard)(?: (?:se|sont|est|qui|lui|tout))* (?:revuls\\w*|revir\\w*|retourn\\w*|dans le vide|vides?|vitreux|fixes?|blancs?|part(?:ent|is)?|roul\\w*|revers\\w*|tourn\\w*)|trembl\\w* (?:de partout|de tout son corps|tout le corps|de tout|sans arret|beaucoup)|secousses|(?:se |corps )(?:est )?raidi\\w*|tout(?:e)? raide|saccades|spasmes|dans les pommes|comme morte?|sans vie|tient (?:pas|plus|nplus) sa tete)\\b|^(?:oui )?convulsions?$`,
       'g',
     ),
-    near: /\b(?:somnolen\w*|(?:tres|trop|super|vraiment|anormalement|hyper|tellement|plus|bien|extremement) (?:endormie?|fatiguee?s?|faible|epuisee?|abattue?|calme)|abattue?|apathique|dans les vapes|dans le gaz|dans le vague|ailleurs|tremble\w*|tremblements?|faible|sans force|sans energie|plus de force|pas dans son assiette|molle|mou|mollassonne?|endormie? tout le temps|dort (?:beaucoup|tout le temps|trop)|crises?|reagit (?:moins|peu|lentement)|patraque|groggy|confuse?|hagarde?|bouge pas|amortie?)\b/g,
+    near: /\b(?:somnolen\w*|(?:tres|trop|super|vraiment|anormalement|hyper|tellement|plus|bien|extremement) (?:endormie?|fatiguee?s?|faible|epuisee?|abattue?|calme)|abattue?|apathique|dans les vapes|dans le gaz|dans le vague|ailleurs|tremble\w*|tremblements?|faible|sans force|sans energie|plus de force|pas dans son assiette|molle|mou|mollasson(?:ne)?|ramollo|ramollie?|raplapla|chiffonnee?|vaseuse?|vaseux|endormie? tout le temps|dort (?:beaucoup|tout le temps|trop)|crises?|reagit (?:moins|peu|lentement)|patraque|groggy|confuse?|hagarde?|bouge pas|amortie?)\b/g,
   },
   {
     sign: 'bleeding',
@@ -64,7 +64,7 @@ export const signWords: readonly SignWords[] = [
   },
   {
     sign: 'vomit',
-    sure: /\b(?:(?:vomi\w*|regurgit\w*|rend\b|rendu|rejett?e\w*|rejet\w*|remont\w*|crach\w*|degueul\w*|gerb\w*|restitu\w*|renvoie|renvoye|recrach\w*)(?: \w+){0,4} (?:vert\w*|verdatre\w*|bile|bilieu\w*|jaunes?(?: fluo)?|sang|plusieurs|\d+ fois|sans arret|tout le temps|encore|en jets?|non stop|toute la nuit|partout|depuis|beaucoup|tout ce|a repetition)|vomi\w*(?: \w+){0,2} (?:[2-9] fois|plusieurs fois|tout)|vert (?:fluo )?(?:vomi\w*)|(?:arrete|cesse|stoppe) (?:pas|plus|nplus) (?:de )?(?:vomir|degueuler|gerber|rendre|rejeter)|(?:encore|toujours|continue (?:a|de)|beaucoup|en train de|recommence a|remis a|met a) (?:\w+ )?vomi\w*|vomit|vomissent|vomissements?|vomir|degueule|gerbe|bilieu\w*|(?:bouche|sort|rend|sorti)(?: \w+){0,4} (?:verdatre|vert|bile))\b/g,
+    sure: /\b(?:(?:vomi\w*|regurgit\w*|rend\b|rendu|rejett?e\w*|rejet\w*|remont\w*|crach\w*|degueul\w*|gerb\w*|restitu\w*|renvoie|renvoye|recrach\w*)(?: \w+){0,4} (?:vert\w*|verdatre\w*|bile|bilieu\w*|jaunes?(?: fluo)?|sang|plusieurs|\d+ fois|sans arret|tout le temps|encore|en jets?|non stop|toute la nuit|partout|depuis|beaucoup|tout ce|a repetition)|vomi\w*(?: \w+){0,2} (?:[2-9] fois|plusieurs fois|tout)|tout (?:re)?(?:vomi|rendu|rejete|degueule|gerbe|regurgite)|vert (?:fluo )?(?:vomi\w*)|(?:arrete|cesse|stoppe) (?:pas|plus|nplus) (?:de )?(?:vomir|degueuler|gerber|rendre|rejeter)|(?:encore|toujours|continue (?:a|de)|beaucoup|en train de|recommence a|remis a|met a) (?:\w+ )?vomi\w*|vomit|vomissent|vomissements?|vomir|degueule|gerbe|bilieu\w*|(?:bouche|sort|rend|sorti)(?: \w+){0,4} (?:verdatre|vert|bile))\b/g,
     near: /\b(?:vomi|vomie?s?|vomissait|regurgit\w*|recrach\w*|rejete|(?:a|va|veut|veux|failli|envie de|manque de|pret a|pres de) vomir|haut le coeur|hauts le coeur|haut-le-coeur|nausees?|nauseeu\w*|ecoeure\w*|mal au coeur|gerb\w*|degueul\w*|rendu|renvoye|crache)\b/g,
   },
   {
@@ -79,7 +79,7 @@ export const signWords: readonly SignWords[] = [
   },
   {
     sign: 'leak',
-    sure: /\b(?:fui(?:t|te|tes|r|ent|tait)|fuites?|(?:coul\w*|sort\w*|degoulin\w*|perd|passe|deborde\w*|suint\w*|remonte|ressort)(?: (?:\w+)){0,4} (?:autour|a cote|cotes|sur les cotes|par les cotes|par le trou|du trou|par (?:le |l )orifice|de le orifice|pourtour|par la stomie|de la stomie|tout autour|entre la peau)|suinte\w*|deborde\w*|(?:lait|liquide|mouille|humide|gavage)(?: \w+){0,3} (?:autour|a cote|tout autour|pourtour))\b/g,
+    sure: /\b(?:fui(?:t|te|tes|r|ent|tait)|fuites?|(?:coul\w*|sort\w*|degoulin\w*|perd|passe|deborde\w*|suint\w*|remonte|ressort)(?: (?:\w+)){0,4} (?:autour|a cote|cotes|sur (?:les|le|un|son) cotes?|par (?:les|le|un) cotes?|de cote|de un cote|par le trou|du trou|par (?:le |l )orifice|de le orifice|pourtour|par la stomie|de la stomie|tout autour|entre la peau)|suinte\w*|deborde\w*|(?:lait|liquide|mouille|humide|gavage)(?: \w+){0,3} (?:autour|a cote|tout autour|pourtour))\b/g,
   },
 ];
 
@@ -135,6 +135,9 @@ export const otherPerson =
 
 /** Words that only look like signs. */
 export const lookalikes: readonly RegExp[] = [
+  // The balloon's water at its valve, and a nose with a cold.
+  /\b(?:eau|ballon\w*)(?: \w+){0,2} (?:fuit|coule|ressort|revient|sort|goutte)(?: \w+){0,2} (?:par|de|du|au) (?:la |le )?(?:valve|port|bouchon|embout|clapet)\b/g,
+  /\bnez (?:qui |lui |est |tout )*(?:siffle|ronfle|coule|bouchee?|prise?|encombree?)\b/g,
   /\b(?:cest moi qui|moi je) saigne\w*(?: du doigt| de la main)?\b|\b(?:comme|on dirait) (?:du |de le |un )?vomi\w*\b|\b(?:jaunes?|verte?s?|beiges?|marrons?) (?:tres )?pales?\b/g,
   /\b(?:sonde|tube|ballon\w*|bouton)(?:,? (?:est|bien|ca|cest|tapee?|fixee?|scotchee?|collee?|solide|gonflee?)){0,4},? bouge (?:pas|nplus)\b/g,
   /\b(?:a|ont|avait)(?: (?:un (?:petit )?peu|beaucoup|juste|encore|bien))* rale\b(?! (?:en|quand|pour) )/g,

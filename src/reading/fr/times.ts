@@ -59,7 +59,7 @@ export const quarterYear = /\b(?:un )?trimestre\b/;
 export const childPlaced = /\bplacee? (?:chez|en famille|dans (?:notre|ma|une) famille|avec nous)\b.*$/;
 /** Firm enough to take a date from where no date was asked for. */
 export const placedFirmly =
-  /\b(?:posee?|pose|placee?|place|mise? en place|mise? (?:en|y a|le|au|lors|depuis|pendant)|on (?:lui|le|la) a mis|inseree?|installee?|operation|operee?|chirurgie|implantee?|gastrostomisee?|(?:elle|il|on|bebe) (?:le |la )?a (?:sa|son|une|un|le|la|cette|ce)? ?(?:premiere? )?(?:sonde|tube|bouton|gastro\w*|peg|gpe)? ?depuis|(?:porte|a) (?:sa|son|une|un) (?:sonde|tube|bouton|gastro\w*) depuis|premiere? (?:sonde|tube|bouton|pose|fois)|a eu (?:sa|son|une|un) (?:premiere? )?(?:sonde|tube|bouton|gastro\w*))\b/;
+  /\b(?:posee?|pose|placee?|place|mise? en place|mise? (?:en|y a|le|au|lors|depuis|pendant)|on (?:lui|le|la) a mis|inseree?|installee?|operation|operee?|chirurgie|implantee?|gastrostomisee?|(?:elle|il|on|bebe) (?:le |la )?a (?:sa|son|une|un|le|la|cette|ce)? ?(?:premiere? )?(?:sonde|tube|bouton|gastro\w*|peg|gpe)? ?(?:que )?depuis|(?<=\bfait (?:juste |que |a peine |deja )?)\d+ [a-z]+ que (?:elle|il) (?:a|porte) (?:la|le|sa|son|une|un) (?:sonde|tube|bouton|gastro\w*)|(?:porte|a) (?:sa|son|une|un) (?:sonde|tube|bouton|gastro\w*) depuis|premiere? (?:sonde|tube|bouton|pose|fois)|a eu (?:sa|son|une|un) (?:premiere? )?(?:sonde|tube|bouton|gastro\w*))\b/;
 export const placedWords =
   /\b(?:posee?|pose|placee?|place|mise?|mis|inseree?|installee?|operation|operee?|chirurgie|implantee?|premiere?|depuis|fait|eu|eue|y a|stomie|orifice|trajet|au debut|initiale?|intervention|bloc|a (?:sa|son|cette|le|la)|faite?|recu|recue|ouverture|trou)\b/;
 export const firstWords =

@@ -7,11 +7,11 @@ export const jFirm = /\b(?:(?:sonde|tube|bouton|type|une|cest la|cest un) (?:de 
 export const j =
   /\b(?:(?:sonde |tube |bouton )?(?:de )?jejunostomie|(?:sonde |tube |bouton |type )j|jejuno?|jejunale?|jejunostom\w*)\b|(?<![-/\d] ?)\bj\b/g;
 export const noseFirm =
-  /\b(?:s ?n ?[gjd]|sng|snj|naso ?-?\w+|(?:sonde |tube )?(?:nasale?|nasal)|(?:dans|par|du|de) (?:le |son |sa )?(?:nez|narine)|nez)\b(?! (?:est |tout |toujours |un peu |bien |pas mal )*(?:bouchee?|qui coule|coule|pris|rouge|sec|sale))/g;
+  /\b(?:s ?n ?[gjd]|sng|snj|naso ?-?\w+|(?:sonde |tube )?(?:nasale?|nasal)|(?:dans|par|du|de) (?:le |son |sa )?(?:nez|narine)|nez)\b(?! (?:est |tout |toujours |un peu |bien |pas mal )*(?:bouchee?|qui coule|coule|siffle|encombree?|morve|pris|rouge|sec|sale))/g;
 export const nose =
-  /\b(?:s ?n ?[gjd]|sng|snj|ng|(?:sonde |tube )?naso ?-?\w*|(?:sonde |tube )?nasale?|nez|narines?)\b(?! (?:est |tout |toujours |un peu |bien |pas mal )*(?:bouchee?|qui coule|coule|pris|rouge|sec|sale))/g;
+  /\b(?:s ?n ?[gjd]|sng|snj|ng|(?:sonde |tube )?naso ?-?\w*|(?:sonde |tube )?nasale?|nez|narines?)\b(?! (?:est |tout |toujours |un peu |bien |pas mal )*(?:bouchee?|qui coule|coule|siffle|encombree?|morve|pris|rouge|sec|sale))/g;
 export const gFirm =
-  /\b(?:(?:sonde|bouton|tube|kit|orifice|tuyau|catheter) (?:de |d )?(?:gastro(?:stomie)?|gastr\w*stom\w*)|gastrostomie\w*|gastrostomi|gastrotomie|(?:le|la|son|sa|un|une|mon) gastro|gpe|peg|bouton gastrique|(?:sonde|tube|type|bouton) (?:de )?g(?= ?(?:$|[,.!?]|\w{2,}|a \d)))\b/g;
+  /\b(?:(?:sonde|bouton|tube|kit|orifice|tuyau|catheter) (?:de |d )?(?:gastro(?:stomie)?|gastr\w*stom\w*)|gastrostomie\w*|gastrostomi|gastrotomie|(?:le|la|son|sa|un|une|mon) gastro|gpe|peg|bouton gastrique|g[ -]?tubes?|(?:sonde|tube|type|bouton) (?:de )?g(?= ?(?:$|[,.!?]|\w{2,}|a \d)))\b/g;
 export const g =
   /\b(?:(?:sonde|bouton|tube|tuyau|catheter) (?:de |d )?(?:gastro(?:stomie)?|gastr\w*stom\w*)|gastrostomie\w*|gastrostomi|gastrotomie|gastrosto\w*|gastro|gpe|peg|bouton gastrique|(?:juste|seulement|que|uniquement) (?:dans |vers )?(?:le )?estomac|(?:ca|elle|il|sonde) va (?:direct|directement|droit|drette) dans (?:le |son )?estomac(?! et )|dans (?:le )?estomac (?:seulement|uniquement|juste)|(?:sonde|tube|type|bouton) (?:de )?g)\b|(?<!\d ?)\bg\b/g;
 
@@ -72,7 +72,7 @@ export const noDevice =
 const tubeBroken =
   'creve\\w*|eclate\\w*|perce\\w*|explose\\w*|fui\\w*|fuite\\w*|degonfle\\w*|dechire\\w*|troue?\\w*|casse\\w*|vide|a plat|fendue?|abime\\w*|petee?|pete|brisee?|brise|foutue?|mort|hs|endommage\\w*|defectueux|fissuree?|(?:tient|gonfle|garde|se gonfle|marche|fonctionne|reste) (?:pas|plus|nplus)|pas (?:bon|ok|gonfle|intact|entier|bien)|se est (?:creve|vide|degonfle|perce|dechire)|flasque|tout mou|ramollo|perdu (?:son|de le) eau';
 export const burst = new RegExp(
-  `\\b(?:(?:ballon\\w*|boule)(?: (?!dans\\b|ok\\b|bon\\b|bien\\b)\\w+){0,4} (?:${tubeBroken})|(?:creve|eclate|perce|dechire|degonfle|troue|casse|abime|trou dans le|fuite (?:au|dans le|du)|trou au) (?:le )?(?:ballon\\w*|boule)|plus de (?:ballon\\w*|boule)|pas de (?:ballon\\w*|boule)|ca fuit|fuit|fuite|creve|crevee|perce|percee|eclate|eclatee|degonfle|degonflee|(?:veut|peut|arrive) (?:pas|plus|nplus) (?:se |a |le )*(?:gonfler|regonfler)|(?:gonfle|tient) (?:pas|plus|nplus)|se vide)\\b`,
+  `\\b(?:(?:ballon\\w*|boule)(?: (?!dans\\b|ok\\b|bon\\b|bien\\b)\\w+){0,4} (?:${tubeBroken})|(?:creve|eclate|perce|dechire|degonfle|troue|casse|abime|trou dans le|fuite (?:au|dans le|du)|trou au) (?:le )?(?:ballon\\w*|boule)|plus de (?:ballon\\w*|boule)|pas de (?:ballon\\w*|boule)|ca fuit|fuit|fuite|creve|crevee|perce|percee|eclate|eclatee|degonfle|degonflee|(?:veut|peut|arrive) (?:pas|plus|nplus) (?:se |a |le )*(?:gonfler|regonfler)|(?:gonfle|tient) (?:pas|plus|nplus)|se vide(?! pas))\\b`,
   'g',
 );
 /** Said not to be long, or to have no long part. */
@@ -90,7 +90,7 @@ export const damaged =
 export const notWhole =
   /\b(?:pas|plus|nplus) (?:tres |vraiment |tout a fait |toute? )?(?:entiere?|complete?|intacte?)\b/;
 export const tubeWhole =
-  /\b(?:entiere?|intacte?|en (?:1|un) (?:seul )?morceau|complete?|(?:ballon\w*|elle|il|sonde|tube|bouton|ca|tout|toute)(?: (?:est|etait|toujours|encore|tout|la|sonde|ballon\w*|bouton|tube|et|tres|en|etre|de|se))* (?:bien|bon|bonne|ok|nickel|correcte?|bon etat|parfait\w*|gonfle (?:bien|toujours|encore)|gonfle|gonflee|impeccable|normale?|neuf)|ballon\w* (?:tient|gonfle|marche|fonctionne|garde)(?: (?:bien|encore|toujours|le eau|la eau|nickel|ok))*|en bon etat|bon etat|comme neuve?|(?:pas|aucune?|sans|ni|rien)(?: (?:de|le|d|du|est|etait|a|la))* (?:fuites?|trous?|dechirures?|degats?|casse\w*|abime\w*|creve\w*|perce\w*|dechire\w*|fissure\w*|fui\w*|eclate\w*|degonfle\w*|endommage\w*)|fuit pas|creve pas)\b(?! ?pas\b)/g;
+  /\b(?:entiere?|intacte?|en (?:1|un) (?:seul )?morceau|complete?|(?:ballon\w*|elle|il|sonde|tube|bouton|ca|tout|toute)(?: (?:est|etait|toujours|encore|tout|la|sonde|ballon\w*|bouton|tube|et|tres|en|etre|de|se))* (?:bien|bon|bonne|ok|nickel|correcte?|bon etat|parfait\w*|gonfle (?:bien|toujours|encore)|gonfle|gonflee|impeccable|normale?|neuf)|(?:ballon\w*|elle|il|ca) (?:se )?(?:tient|gonfle|regonfle|marche|fonctionne|garde)(?! (?:pas|plus|nplus|mal))(?: (?:bien|encore|toujours|le eau|la eau|nickel|ok))*|en bon etat|bon etat|comme neuve?|(?:pas|aucune?|sans|ni|rien)(?: (?:de|le|d|du|est|etait|a|la))* (?:fuites?|trous?|dechirures?|degats?|casse\w*|abime\w*|creve\w*|perce\w*|dechire\w*|fissure\w*|fui\w*|eclate\w*|degonfle\w*|endommage\w*)|(?:fuit|goutte|coule|creve|perd|se vide|se degonfle) (?:pas|nplus)(?: (?:du tout|une goutte|de le eau|rien))?)\b(?! ?(?:pas|plus|nplus)\b)/g;
 /** What a tube said to be whole is. */
 export const fine = 'bien';
 export const tubeNamed = /\b(?:sonde|tube|bouton|ballon\w*|elle|il)\b/;
