@@ -143,7 +143,7 @@ export const lookalikes: readonly RegExp[] = [
   /\b(?:como|parece) (?:de )?(?:el |un )?vomit\w*\b|\b(?:amarill\w*|verd\w*|cafe|beige) (?:muy )?palid\w*/g,
   /\b(?:para(?: que)? no(?: se)?|sin) (?:despert|despiert)\w*/g,
   // Its own usual noise.
-  /\brespira(?:ndo)? (?:bien )?(?:como|igual que) (?:siempre|antes)(?:,? (?:con|hace) su (?:ruid\w+|ronquid\w+|silbid\w+|flem\w+))?(?: de (?:la traqueo\w*|siempre|las flemas))?(?! (?:pero|aunque|solo))|\b(?:hace |con )?su (?:ruidit\w*|ronquidit\w*|ronroneo)(?: (?:al|para|cuando) respir\w+)? (?:como|de) siempre\b|\b(?:suena|tapada|silba|chifla|ronca)(?: (?:la|de la|su))? (?:nariz|naricita)\b/g,
+  /\brespir[ae](?:ndo)? (?:bien )?(?:como|igual que) (?:siempre|antes)(?:,? (?:con|hace) su (?:ruid\w+|ronquid\w+|silbid\w+|flem\w+))?(?: de (?:la traqueo\w*|siempre|las flemas))?(?! (?:pero|aunque|solo))|\b(?:hace |con )?su (?:ruidit\w*|ronquidit\w*|ronroneo)(?: (?:al|para|cuando) respir\w+)? (?:como|de) siempre\b|\b(?:suena|tapada|silba|chifla|ronca)(?: (?:la|de la|su))? (?:nariz|naricita)\b/g,
   // A child in its good colour.
   /(?<=^|[,.;!] ?|\b(?:y|ella|el|bebe|nin[oa]|tod[oa]|bien|normal|piel|carita?|cachetes|cachetitos|mejillas|labios|labiecitos|color|buen color) )(?:esta |estan |sigue |anda |se ve |la veo |lo veo |bien |muy |tod[oa] )*rosad(?:it)?[oa]s?\b(?! (?:la|el|los|las|alrededor|por|en|de|como|con))/g,
   /\bnada (?:aguad|floj|palid|morad|azul|dur|hinchad|inflad|calient)\w*/g,
