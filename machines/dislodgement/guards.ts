@@ -9,7 +9,7 @@ import * as gates from './gates.ts';
 import { isNoAnswer } from './note.ts';
 import { tellsNothing } from './told.ts';
 
-interface Now {
+export interface Now {
   readonly context: Context;
   readonly event: ConversationEvent;
 }

@@ -9,7 +9,6 @@ import type { Preface, Say, SayKey } from '../says.ts';
 import { type Context, freshContext, type Outcome, type Placed, restsOn, tubeIn } from './context.ts';
 import type { ConversationEvent } from './conversationEvent.ts';
 import { duePages } from './duePages.ts';
-import * as gates from './gates.ts';
 import { guards, signToClarify } from './guards.ts';
 import { noteAnswer, noteCannotWait, withPlaced } from './note.ts';
 import { type Line, outcomeLines, pageForOutcome, stillLine } from './outcomes.ts';
@@ -102,25 +101,6 @@ export const kit = setup({
       enqueue({ type: 'say', params: { say: { ...line, preface }, by: 'text' } });
       enqueue.assign({ preface: later, unrepeated: hasRoom ? {} : context.unrepeated });
     }),
-    tellMeasure: enqueueing<undefined>(({ context, enqueue }) => {
-      const line: Line = { key: 'insertMeasure', params: gates.length(context) };
-      enqueue({ type: 'say', params: { say: { ...line, preface: prefaceOf(context) }, by: 'text' } });
-      enqueue.assign({ preface: [], unrepeated: {} });
-    }),
-    tellPutIn: enqueueing<undefined>(({ context, event, enqueue }) => {
-      const oneTry = gates.lastTry(context, event);
-      const stopAtAnyResistance = gates.tract(context, event) === 'nearly-too-young';
-      const line: Line = { key: 'insertPutIn', params: { oneTry, stopAtAnyResistance } };
-      enqueue({ type: 'say', params: { say: { ...line, preface: prefaceOf(context) }, by: 'text' } });
-      enqueue.assign({ preface: [], unrepeated: {} });
-    }),
-    /** A reading that passed only because of a feed is for the nurse to know before the first feed. */
-    pageForException: enqueueing<undefined>(({ context, enqueue }) => {
-      if (gates.readingVerdict(context) !== 'passed-after-feed' || context.pagedOnce.includes('after-feed-reading'))
-        return;
-      enqueue({ type: 'page', params: { reason: 'after-feed-reading' } });
-      enqueue.assign({ pagedOnce: [...context.pagedOnce, 'after-feed-reading'] });
-    }),
     pageOnce: enqueueing<{ reason: PageReason }>(({ context, enqueue }, params) => {
       if (context.pagedOnce.includes(params.reason)) return;
       enqueue({ type: 'page', params });
@@ -139,7 +119,7 @@ export const kit = setup({
       const news = reason !== null && !paged.includes(reason);
       if (news) enqueue({ type: 'page', params: { reason } });
       const after = outcome.to === 'hold' || outcome.to === 'nurse' ? null : outcome.to;
-      const sinceMs = after === 'go-in' ? event.at : (context.placed?.allowedAtMs ?? event.at);
+      const sinceMs = context.placed?.allowedAtMs ?? event.at;
       if (after !== null) enqueue({ type: 'beginAftercare', params: { after, sinceMs } });
       const allowed = after === 'use' || after === 'own-tube';
       enqueue.assign({
@@ -167,9 +147,8 @@ export const kit = setup({
       enqueue.assign({ aftercare: false, said: null });
     }),
     note: assign(({ context, event }) => {
-      if (!('told' in event)) return context;
-      const answered = 'value' in event ? noteAnswer(context, event) : context;
-      return reopen(context, noteTold(answered, event), event);
+      assertEvent(event, 'answer.*');
+      return reopen(context, noteTold(noteAnswer(context, event), event), event);
     }),
     noteTold: assign(({ context, event }) =>
       'told' in event ? reopen(context, noteTold(context, event), event) : context,
@@ -236,7 +215,7 @@ export const kit = setup({
       return noteCannotWait(context, event.what);
     }),
     /** Says in full again what was said last; steps too, as long as no tube is in. */
-    sayAfresh: assign(({ context }) => ({ said: null, stepsSent: context.placed === null ? null : context.stepsSent })),
+    sayAfresh: assign({ said: null, stepsSent: null }),
     beganAftercare: assign({ aftercare: true }),
     noteDisposition: assign({ disposition: (_, params: { to: Disposition }) => params.to }),
     openingSaid: assign({ openingSaid: true }),

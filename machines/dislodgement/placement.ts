@@ -104,7 +104,13 @@ const which = kit.createStateConfig({
     { guard: 'hardUncleared', ...hold('hard') },
     { guard: and([not('secured'), 'notSecuredTwice']), ...hold('not-secured') },
     { guard: and([not('secured'), 'notSecuredOnce']), target: 'securedAgain' },
-    { guard: not('secured'), target: 'secured', actions: 'pageForException' },
+    // A reading that passed only because of a feed is for the nurse to know before the first feed.
+    {
+      guard: and([not('secured'), readingIs('passed-after-feed')]),
+      target: 'secured',
+      actions: { type: 'pageOnce', params: { reason: 'after-feed-reading' } },
+    },
+    { guard: not('secured'), target: 'secured' },
     { guard: tubeIs('own'), ...settle({ to: 'own-tube' }) },
     settle({ to: 'use' }),
   ],

@@ -1,8 +1,10 @@
 /** Temporary tube: the kit, the weight, the length, and putting it in; it holds the stoma open. */
 import { not } from 'xstate';
 import type { Weight } from '../facts.ts';
-import { length } from './gates.ts';
+import { lastTry, length, tract } from './gates.ts';
+import type { Now } from './guards.ts';
 import { kit } from './kit.ts';
+import type { Line } from './outcomes.ts';
 import { type Asks, question, tell } from './question.ts';
 
 const haveKit = question('kit', {
@@ -41,6 +43,20 @@ function asTold(weight: Weight | null): { kg: number } | { bare: number } {
   throw new Error('a weight without a number is asked about again');
 }
 
+const measure = {
+  type: 'tell' as const,
+  params: ({ context }: Now): Line => ({ key: 'insertMeasure', params: length(context) }),
+};
+const putIn = {
+  type: 'tell' as const,
+  params: ({ context, event }: Now): Line => ({
+    key: 'insertPutIn',
+    params: {
+      oneTry: lastTry(context, event),
+      stopAtAnyResistance: tract(context, event) === 'nearly-too-young',
+    },
+  }),
+};
 const stepsSent = { type: 'stepsSent', params: { steps: 'temporary' } } as const;
 
 /** How it went in; a step is heard again by its number, without one the last. */
@@ -54,8 +70,8 @@ function inserting(entry: Asks) {
         // A fact told beside it may mean other steps, or none.
         { guard: not('tellsNothing'), target: '#dislodgement.deciding', actions: ['noteTold', 'pageIfWanted'] },
         { guard: { type: 'stepIs', params: { step: 1 } }, actions: ['pageIfWanted', tell('insertLayOut')] },
-        { guard: { type: 'stepIs', params: { step: 2 } }, actions: ['pageIfWanted', 'tellMeasure'] },
-        { actions: ['pageIfWanted', 'tellPutIn'] },
+        { guard: { type: 'stepIs', params: { step: 2 } }, actions: ['pageIfWanted', measure] },
+        { actions: ['pageIfWanted', putIn] },
       ],
     },
   });
@@ -69,7 +85,7 @@ export const temporaryTube = kit.createStateConfig({
     unit,
     doubt,
     /** Three texts, to be read before washing hands; only the third asks. */
-    steps: inserting([tell('insertLayOut'), 'tellMeasure', 'tellPutIn', stepsSent]),
+    steps: inserting([tell('insertLayOut'), measure, putIn, stepsSent]),
     secondTry: inserting([
       { type: 'tell', params: ({ context }) => ({ key: 'secondTry', params: length(context) }) },
       stepsSent,
