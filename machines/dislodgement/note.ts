@@ -11,17 +11,9 @@ export type AnswerEvent = Extract<TextEvent, { type: `answer.${string}` }>;
 
 /** Values that are no answer after all: a weight no child has, a pH no strip shows, "it is in" to "how did it go in?". */
 export function isNoAnswer(context: Context, event: AnswerEvent): boolean {
-  switch (event.type) {
-    case 'answer.weight':
-      return isNoWeight(context, event);
-    case 'answer.ph':
-      return phVerdict(event.value, context.protocol.clinical) === 'no-reading';
-    case 'answer.tube-in':
-    case 'answer.own-tube-in':
-      return event.value === 'in' && context.placed !== null;
-    default:
-      return false;
-  }
+  if (event.type === 'answer.weight') return isNoWeight(context, event);
+  if (event.type === 'answer.ph') return phVerdict(event.value, context.protocol.clinical) === 'no-reading';
+  return event.value === 'in' && context.placed !== null;
 }
 
 /** A yes counts only for a number that was repeated. */
