@@ -1,6 +1,6 @@
 /** What re-opens a case: a corrected fact, an answer taken back, the tube coming out again, an answer given up on. */
 import type { QuestionKey } from '../facts.ts';
-import type { Context } from './context.ts';
+import { type Context, tubeIn } from './context.ts';
 import { type At, mayBeUsed, readingPassed } from './gates.ts';
 import { noteFailedTry, noteOwnTube, withFacts, withPlaced } from './note.ts';
 import { noChildYet, noneOfThem } from './whichChild.ts';
@@ -31,7 +31,7 @@ function gateFacts({ facts, placed, warning, unwell }: Context): string {
 
 /** The tube is out: what was read, cleared and allowed is void, and there is one try. */
 export function tubeOutAgain(context: Context): Context {
-  const own = context.placed?.tube === 'own';
+  const own = tubeIn(context).tube === 'own';
   const wasInUse = context.outcome?.to === 'use' || context.outcome?.to === 'own-tube';
   const facts = {
     cameOutAtMs: null,
@@ -137,7 +137,7 @@ function takeBackAboutTube(context: Context, open: Context, key: QuestionKey | n
 
 /** Contents or a reading in doubt are drawn and read again; a high reading that the line has acted on stands. */
 function takeBackReading(context: Context, open: Context): Context {
-  if (context.placed?.reading === null) return withPlaced(context, { contents: false });
+  if (tubeIn(context).reading === null) return withPlaced(context, { contents: false });
   if (actedOn(context)) return context;
   const held = context.outcome?.to === 'hold';
   const taken = withPlaced(open, { ...noReading, readingCorrected: held });
@@ -147,7 +147,7 @@ function takeBackReading(context: Context, open: Context): Context {
 
 /** The line waits for the recheck, or has had it. */
 function actedOn(context: Context): boolean {
-  return context.placed?.recheck !== 'none' && !readingPassed(context);
+  return tubeIn(context).recheck !== 'none' && !readingPassed(context);
 }
 
 /** A reading that passed and is doubted takes new contents and a new strip, and a new clearance. */

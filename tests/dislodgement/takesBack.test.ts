@@ -1,8 +1,10 @@
 /** An answer taken back, two that could not be read, and the tube coming out again: what each re-opens, and nothing else. */
 import { describe, expect, it } from 'vitest';
-import { fullyOut, giveUp, takeBack, tubeOutAgain } from '#machines/dislodgement/reopen.ts';
+import type { Context } from '#machines/dislodgement/context.ts';
+import { fullyOut, giveUp, reopen, takeBack, tubeOutAgain } from '#machines/dislodgement/reopen.ts';
 import type { QuestionKey } from '#machines/facts.ts';
 import { but, type Changes, heldHard, inUse, nothingIn, ownInUse, rechecking } from './known.ts';
+import { oldTract, startMs } from './night.ts';
 
 const noFile = { tubeKind: null, firstPlaced: null, weight: null } as const;
 /** Every gate is decided again. */
@@ -106,6 +108,49 @@ describe('taken back with nothing in', () => {
   });
 });
 
+describe('which child it is, taken back', () => {
+  it('forgets the wrong file', () => {
+    const before = { ...nothingIn, children: { files: [], is: 0 } };
+    expect(takeBack(before, 'which-child')).toMatchObject({ file: 'none', children: { is: null }, facts: noFile });
+  });
+});
+
+describe('a fact that changed under an outcome', () => {
+  const now = { at: startMs };
+  const decidedAgain = (before: Context, change: Changes) => {
+    const after = but(before, change);
+    const reopened = reopen(before, after, now);
+    expect(reopened).toEqual(reopened.outcome === null ? but(after, { outcome: null, disposition: null }) : after);
+    return reopened.outcome === null;
+  };
+  const going = (reason: 'nobody-answered' | 'nurse' | 'kind') =>
+    but(inUse, { outcome: { to: 'go-in', reason }, disposition: 'go-in' });
+
+  it.each([
+    ['a tube in use, by a fact that shuts no gate', inUse, { facts: { weight: { kg: 9 } } }, false],
+    ['an own tube in use, by such a fact', ownInUse, { facts: { weight: { kg: 9 } } }, false],
+    ['a tube in use, by its kind', inUse, { facts: { tubeKind: 'gj' } }, true],
+    ['an own tube in use, by its kind', ownInUse, { facts: { tubeKind: 'gj' } }, true],
+    ['a tube in use, by a problem with it', inUse, { placed: { stopped: 'tube-problem' } }, true],
+    ['a tube in use, no longer secured', inUse, { placed: { secured: false } }, true],
+    ['a tube in use, by a higher reading', inUse, { placed: { reading: { low: 8, high: 8 } } }, true],
+    ['a tube in use, hard to get in', inUse, { placed: { how: 'hard', cleared: false } }, true],
+    ['a tube in use, hard to get in and cleared', inUse, { placed: { how: 'hard', cleared: true } }, false],
+    ['a tube in use that is out', inUse, { placed: null }, true],
+    ['a hold, by any gate fact', heldHard, { facts: { weight: { kg: 9 } } }, true],
+    ['a hold, by when it came out', heldHard, { facts: { cameOutAtMs: 5 } }, false],
+    ['a hold, by an age', heldHard, { facts: { born: oldTract } }, false],
+    ['a hold, by a number without its unit', heldHard, { facts: { bareWeight: 6 } }, false],
+    ['a hold, by a warning sign', heldHard, { warning: true }, true],
+    ['a hold, by what the danger signs came to', heldHard, { unwell: 'unread' }, true],
+    ['going in for its kind', going('kind'), { facts: { tubeKind: 'j' } }, true],
+    ['going in as nobody answered', going('nobody-answered'), { facts: { tubeKind: 'j' } }, false],
+    ['going in by a nurse', going('nurse'), { facts: { tubeKind: 'j' } }, false],
+  ] as const)('%s', (_name, before, change, again) => {
+    expect(decidedAgain(before, change)).toBe(again);
+  });
+});
+
 describe('two unreadable answers', () => {
   const told = { unclear: null, preface: [{ key: 'goesToNurse' }] } as const;
   const rows: readonly (readonly [QuestionKey, Changes])[] = [
@@ -127,6 +172,7 @@ describe('two unreadable answers', () => {
     ['contents', { placed: { stopped: 'unread' } }],
     ['ph', { placed: { stopped: 'unread' } }],
     ['secured', { placed: { stopped: 'unread' } }],
+    ['first-feed', {}],
   ];
   it.each(rows)('to %s go on as its careful answer', (key, changes) => {
     const before = but(inUse, { askedLastSeen: false });
