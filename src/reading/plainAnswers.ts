@@ -151,6 +151,10 @@ export function unwell(said: Said, heard: SignsHeard): Found<YesNo> {
   const isYes = found !== null && 'value' in found && found.value === 'yes';
   // "Yes, I have strips" answers another question.
   if (isYes && (denies || words.otherMatter.test(rest.plain))) return { unclear: 'two-answers' };
+  // "None. Well, one."
+  const isNo = found !== null && 'value' in found && found.value === 'no';
+  const someAfterAll = (clause: string) => said.words.signs.someAfterAll.test(clause);
+  if (isNo && said.clauses.slice(1).some(someAfterAll)) return { unclear: 'two-answers' };
   const unread = heard.rest.replace(/[^\p{L}\p{N}]+/gu, ' ').trim();
   if (found || (said.plain.length > mostDenialLength && unread.length > mostUnreadLength)) return found;
   return denies && heard.sure.length + heard.near.length === 0 ? { value: 'no' } : null;

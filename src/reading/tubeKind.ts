@@ -79,9 +79,13 @@ function plainKind(text: string, looks: boolean, words: Lexicon): Found<TubeKind
   const halfOut = named !== null && 'value' in named && named.value === 'half-out';
   const hedged = (unsure.test(text) || asksBack.test(text)) && !halfOut && (named || unsure.test(text));
   if (hedged) return { value: isShownByPlace(text, kinds, words) ? 'g' : 'unknown' };
-  const look = looks || named === null ? kindByLook(text, words) : null;
-  if (look === 'gj') return { value: 'gj' };
-  return named ?? (look && { value: look });
+  const look = kindByLook(text, words);
+  if (looks || named === null) {
+    if (look === 'gj') return { value: 'gj' };
+    return named ?? (look && { value: look });
+  }
+  // "A G tube with a long part" may be a GJ.
+  return look === 'gj' && 'value' in named && named.value === 'g' ? { value: 'unknown' } : named;
 }
 
 /** "It was a G, they changed it to a GJ": only what it is now. */

@@ -38,7 +38,7 @@ export const inNow =
 /** "Easily" and its kin, which a slip of "not" before them turns round. */
 export const plainlyEasy = /^(?:eas|smooth)/;
 export const stillTrying =
-  /\b(?:not yet|not (?:started|begun|tried|opened)|(?:havent|hasnt|didnt) (?:\w+ )?(?:start(?:ed)?|begun|begin|tried|try|opened)\b(?! (?:again|twice|hard|to push))|hold on|hang on|(?:in|just|give me|gimme|1|one|half) (?:a )?(?:minute|min|sec|second|moment|tick)|still (?:trying|washing|reading)|working on it|doing it now|(?:im|i am|we are|were) (?:just |now )?(?:trying(?! but)|reading|washing|getting ready)|(?:i|we) (?:just )?(?:read|have read|ve read) (?:it|them|all|the (?:steps|texts)))\b/;
+  /^(?:(?:ok|okay|yes|sure|thanks) ?,? ?)?no (?:problems?|probs?|worries|trouble)[.! ]*$|\b(?:will|ill|gonna|going to|about to|let me|lets) (?:\w+ )?(?:try|do|start|read|go|have a go|get|give it)\b|\b(?:not yet|not (?:started|begun|tried|opened)|(?:havent|hasnt|didnt) (?:\w+ )?(?:start(?:ed)?|begun|begin|tried|try|opened)\b(?! (?:again|twice|hard|to push))|hold on|hang on|(?:in|just|give me|gimme|1|one|half) (?:a )?(?:minute|min|sec|second|moment|tick)|still (?:trying|washing|reading)|working on it|doing it now|(?:im|i am|we are|were) (?:just |now )?(?:trying(?! but)|reading|washing|getting ready)|(?:i|we) (?:just )?(?:read|have read|ve read) (?:it|them|all|the (?:steps|texts)))\b/;
 /** About the balloon's water, not the tube. */
 export const fillsWater = /\b(?:mls?|cc|water|balloon|syringe|flush|fill)/;
 /** How it went in, told beside something else. */

@@ -155,7 +155,7 @@ export const muchAfter = /^ (?:(?:that|so|too|very) )?(?:much|a lot)\b/;
 export const hardlyNo = /\b(?:almost|nearly|practically|virtually) (?:no|not|none)$/;
 /** After a sign denied: some of it after all, "well, a speck". */
 export const someAfterAll =
-  /^(?:(?:well|ok|okay|oh|wait|actually|maybe|perhaps|or|there|theres|was|is|its|i|see|can|saw|we|have|ive|got|had|um|hmm|like|even|no|sorry|then|probably|possibly|really|literally|unless|you|count|on) )*(?:(?:an?|one|1|2|some|couple|few|the|this|very|tiny|little|small|wee|slight|odd|teeny|pink|red) )*(?:bits?|drops?|droplets?|specks?|spots?|dots?|smudges?|smears?|streaks?|traces?|tinges?|hints?|dabs?|little|tad|smidge\w*|stain|slight (?:one|1)|tiny (?:one|1)|once|twice)(?= ?$| (?:or|on|in|at|from|when|around|round|there|here|maybe|though|earlier|now|that|by|of (?:it|pink|red|blood))\b)/;
+  /^(?:(?:well|ok|okay|oh|wait|actually|maybe|perhaps|or|just|only|there|theres|was|is|its|i|see|can|saw|we|have|ive|got|had|um|hmm|like|even|no|sorry|then|probably|possibly|really|literally|unless|you|count|on) )*(?:(?:an?|one|1|2|some|couple|few|the|this|very|tiny|little|small|wee|slight|odd|teeny|pink|red) )*(?:bits?|drops?|droplets?|specks?|spots?|dots?|smudges?|smears?|streaks?|traces?|tinges?|hints?|dabs?|little|tad|smidge\w*|stain|slight (?:one|1)|(?:tiny )?(?:one|1)|once|twice)(?= ?$| (?:or|on|in|at|from|when|around|round|there|here|maybe|though|earlier|now|that|by|of (?:it|pink|red|blood))\b)/;
 /** How a list written with slashes is said. */
 export const or = ' or ';
 /** A list: its negation reaches all of it. */
