@@ -123,6 +123,8 @@ export const realWords: ReadonlySet<string> = new Set([
   'later',
   'udder',
   'older',
+  'shove',
+  'shoved',
   'shower',
   'showered',
   'shows',

@@ -39,7 +39,7 @@ export const manyParts =
 export const onePart =
   /\b(?:(?:1|one|single)(?: \w+)? ?(?:port|opening|hole|place|end|plug|cap|spot|connector))\b|^(?:just |only )?(?:1|one)$/;
 export const longInside =
-  /\b(?:(?:really |very |super |pretty |quite |so |has a |a )?long(?:er)?(?! ?-?(?:ago|time|term|lasting|standing|story|as (?:my|a|her|his) (?:thumb|finger|pinky|little finger)))|intestines?|bowel|jejunum|foot long|goes (?:way )?down|feet|inches)\b/g;
+  /\b(?:(?:really |very |super |pretty |quite |so |has a |a )?long(?:er)?(?! ?-?(?:ago|time|term|lasting|standing|story|as (?:my|a|her|his) (?:thumb|finger|pinky|little finger)))|(?:met(?:re|er)|foot|yard)s? (?:of|long)|intestines?|bowel|jejunum|foot long|goes (?:way )?down|feet|inches)\b/g;
 export const shortInside = /\b(?:short|shorter|stubby|(?:1|one|an) inch)\b/g;
 
 /** Where a G ends, as nobody says of a GJ. */
@@ -47,7 +47,7 @@ export const gByPlace =
   /\b(?:goes|going|straight|right|directly|feeds) (?:(?:straight|right|directly|just|only) )*(?:into|to) (?:the|her|his) (?:stomach|belly|tummy)\b(?! and)/;
 
 export const unsure =
-  /\b(?:not a (?:clue|scooby|notion)|beats me|search me|(?:god|lord) knows|havent got a clue|not sure|(?:i |im |highly |really )?doubt\w*|not (?:100|a 100|a hundred|totally|entirely|fully|completely) ?%?|not convinced|(?:never|nobody|didnt|wasnt|werent|hasnt) (?:\w+ )?(?:told|said|explained|mentioned)|unsure|(?:dont know|dont remember|cant remember)(?! how\b)|no idea|no clue|maybe|i think|think|believe|guess|probably|might|possibly|not certain|pretty sure|fairly sure|almost sure|hopefully|havent (?:a|the) (?:clue|foggiest)|cant tell|unknown|which one|whats the difference|what is (?:a|that)|could be|who knows|how (?:do|can) i tell|hard to (?:say|tell))\b/;
+  /\b(?:not a (?:clue|scooby|notion)|beats me|search me|(?:god|lord) knows|(?:havent|wouldnt|dont) (?:got|have) (?:a|the) (?:clue|foggiest)|not sure|(?:i |im |highly |really )?doubt\w*|not (?:100|a 100|a hundred|totally|entirely|fully|completely) ?%?|not convinced|(?:never|nobody|didnt|wasnt|werent|hasnt) (?:\w+ )?(?:told|said|explained|mentioned)|unsure|(?:dont know|dont remember|cant remember)(?! how\b)|no idea|no clue|maybe|i think|think|believe|guess|probably|might|possibly|not certain|pretty sure|fairly sure|almost sure|hopefully|havent (?:a|the) (?:clue|foggiest)|cant tell|unknown|which one|whats the difference|what is (?:a|that)|could be|who knows|how (?:do|can) i tell|hard to (?:say|tell))\b/;
 
 /** A device word that is none of the above, as in "it is a something tube". */
 export const deviceForm =
@@ -72,7 +72,7 @@ export const damaged = /\b(?:crack(?:ed)?|ripped|torn|tore|split|broken|broke|da
 /** Said not to be whole. */
 export const notWhole = /\b(?:not|isnt|no longer) (?:\w+ )?(?:whole|intact|complete|in 1 piece|in one piece)\b/;
 export const tubeWhole =
-  /\b(?:whole|intact|in one piece|1 piece|balloon (?:still )?(?:has|holds|is full of|full of)(?: \w+)? water|complete|undamaged|(?:balloon|tube|it|its|looks?|everything)(?: (?:is|looks?|seems?|still|all|the|and|tube|balloon)){0,4} (?:good|fine|ok|okay|great|perfect|inflated|full|inflates|holds|works|working|normal|alright)|good balloon|no (?:leaks?|holes?|tears?|damage|rips?)|(?:isnt|not|doesnt) (?:leak\w*|broken|torn|burst|popped|damaged)|nothing(?: is)? (?:broken|wrong|missing|torn))\b/g;
+  /\b(?:whole|intact|in (?:one|1) bit|in one piece|1 piece|balloon (?:still )?(?:has|holds|is full of|full of)(?: \w+)? water|complete|undamaged|(?:balloon|tube|it|its|looks?|everything)(?: (?:is|looks?|seems?|still|all|the|and|tube|balloon)){0,4} (?:good|fine|ok|okay|great|perfect|inflated|full|inflates|holds|works|working|normal|alright)|good balloon|no (?:leaks?|holes?|tears?|damage|rips?)|(?:isnt|not|doesnt) (?:leak\w*|broken|torn|burst|popped|damaged)|nothing(?: is)? (?:broken|wrong|missing|torn))\b/g;
 /** What a tube said to be whole is. */
 export const fine = 'fine';
 export const tubeNamed = /\b(?:tube|button|balloon|it)\b/;
