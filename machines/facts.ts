@@ -70,6 +70,8 @@ export interface Told {
   /** From a phone without a file, while another family's case is open, the text says who is writing: it may be the same child. */
   readonly mayJoin?: true;
   readonly tubeKind?: TubeKind;
+  /** Of a tube half out: which it is. */
+  readonly halfOutOf?: 'g' | 'gj' | 'j';
   readonly firstPlaced?: DateRange | 'unknown';
   readonly weight?: WeightTold;
   /** When the tube came out or was last seen in, epoch ms; the earlier end of a range. */

@@ -23,6 +23,8 @@ import type { GoInReason, HoldReason, NotedFacts, Preface } from '../says.ts';
 /** What the caregiver or the file told. Null: not asked yet. */
 export interface Facts {
   readonly tubeKind: TubeKind | null;
+  /** Which tube one half out is, as far as it was told or filed. */
+  readonly halfOutOf: Exclude<TubeKind, 'half-out' | 'nose'> | null;
   readonly firstPlaced: DateRange | 'unknown' | null;
   readonly weight: Weight | null;
   /** A weight told without its unit, where the unit changes the band. */
@@ -144,6 +146,7 @@ export interface Context {
 
 export const noFacts: Facts = {
   tubeKind: null,
+  halfOutOf: null,
   firstPlaced: null,
   weight: null,
   bareWeight: null,

@@ -42,7 +42,7 @@ function changed(context: Context, event: AnswerEvent): Context {
     case 'answer.confirm':
       return noteConfirm(context, event.value);
     case 'answer.tube-kind':
-      return withFacts(context, { tubeKind: event.value });
+      return withFacts(context, { tubeKind: event.value, halfOutOf: null });
     case 'answer.first-placed':
       return withFacts(context, { firstPlaced: event.value });
     case 'answer.own-tube':

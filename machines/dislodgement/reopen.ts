@@ -52,7 +52,13 @@ export function tubeOutAgain(context: Context): Context {
 
 /** A tube that was half out is all the way out: now its kind decides whether something may hold the stoma open. */
 export function fullyOut(context: Context): Context {
-  return { ...withFacts(context, { tubeKind: null, cameOutAtMs: null }), ...outAnew, sentIn: heldOpen(context) };
+  // A case that began before this was kept knows of none.
+  const tubeKind = context.facts.halfOutOf ?? null;
+  return {
+    ...withFacts(context, { tubeKind, halfOutOf: null, cameOutAtMs: null }),
+    ...outAnew,
+    sentIn: heldOpen(context),
+  };
 }
 
 /** Sent in, a tube that comes out is still put back to hold the stoma open; it is never used. */

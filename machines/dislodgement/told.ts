@@ -22,6 +22,7 @@ export function noteTold(context: Context, heard: Pick<Heard, 'told' | 'corrects
   next = fold(next, told.severalChildren, heard, goesOnForOne);
   next = fold(next, told.mayJoin, heard, foldMayJoin);
   next = fold(next, told.tubeKind, heard, foldTubeKind);
+  next = fold(next, told.halfOutOf, heard, foldHalfOutOf);
   next = fold(next, told.firstPlaced, heard, foldFirstPlaced);
   next = fold(next, told.weight, heard, foldWeight);
   next = fold(next, told.cameOutAtMs, heard, foldCameOut);
@@ -80,9 +81,19 @@ function foldTubeKind(context: Context, tubeKind: TubeKind, { corrects }: Correc
   if (known === tubeKind) return context;
   const beforeTheFile = context.file === 'unconfirmed' && tubeKind === 'nose';
   const moreCare = known !== 'nose' && tubeKind !== 'nose' && known !== null && care[tubeKind] > care[known];
-  if (known === null || moreCare || beforeTheFile) return withFacts({ ...context, stepsSent: null }, { tubeKind });
+  if (known === null || moreCare || beforeTheFile) {
+    const halfOutOf = tubeKind === 'half-out' && known !== 'half-out' && known !== 'nose' ? known : null;
+    return withFacts({ ...context, stepsSent: null }, { tubeKind, halfOutOf });
+  }
   // A nose tube that turns out another tube is asked about: nothing of it was asked before.
   return corrects || known === 'nose' ? withFacts(context, { tubeKind: null }) : context;
+}
+
+/** Told beside it which tube is half out; the kind that asks for more care counts. */
+function foldHalfOutOf(context: Context, told: NonNullable<Told['halfOutOf']>): Context {
+  const { tubeKind, halfOutOf } = context.facts;
+  if (tubeKind !== 'half-out' || (halfOutOf !== null && care[halfOutOf] >= care[told])) return context;
+  return withFacts(context, { halfOutOf: told });
 }
 
 /** "We have the kit" answers a question that was not asked yet; against an earlier answer it asks again. */

@@ -10,7 +10,7 @@ import { mayHoldLatex, toldLatexAllergy } from './latex.ts';
 import { ownTubeTold } from './ownTube.ts';
 import { phCorrected, ph as readPh } from './ph.ts';
 import type { Said } from './said.ts';
-import { tubeKindTold } from './tubeKind.ts';
+import { halfOutOfTold, tubeKindTold } from './tubeKind.ts';
 import { weightTold } from './weight.ts';
 
 function isoDate(day: DateTime): string {
@@ -55,6 +55,7 @@ const asksHowIn: ReadonlySet<QuestionKey | null> = new Set<QuestionKey | null>([
 export function gatherTold(said: Said): Told {
   const { asking, tubeIn } = said.open;
   const tubeKind = tubeKindTold(said);
+  const halfOutOf = halfOutOfTold(said);
   const firstPlaced = firstPlacedTold(said);
   const weight = weightTold(said);
   // "Twenty minutes out" is on the way; a new tube that would not stay in is not the first one that came out.
@@ -70,6 +71,7 @@ export function gatherTold(said: Said): Told {
   return {
     ...(saysSeveral(said.plain, said.words) && { severalChildren: true as const }),
     ...(tubeKind && { tubeKind }),
+    ...(halfOutOf && { halfOutOf }),
     ...(firstPlaced && { firstPlaced }),
     ...(weight && { weight }),
     ...(cameOutAtMs !== null && { cameOutAtMs }),

@@ -124,6 +124,16 @@ export function tubeKindTold({ plain, open, words }: Said): TubeKind | null {
   return open.caseOpen && (found.value === 'gj' || found.value === 'j') ? 'unknown' : null;
 }
 
+/** Which tube is half out, where the text names one firmly beside that. */
+export function halfOutOfTold({ plain, words }: Said): 'g' | 'gj' | 'j' | null {
+  if (words.tube.unsure.test(plain)) return null;
+  const kinds = kindsNamed(sinceChange(plain, words), patterns(words).firmly, words);
+  if (!kinds.includes('half-out')) return null;
+  const found = settle(kinds.filter((kind) => kind !== 'half-out'));
+  const kind = found !== null && 'value' in found ? found.value : null;
+  return kind === 'g' || kind === 'gj' || kind === 'j' ? kind : null;
+}
+
 /** A longer text says more than a name. */
 const mostNameLength = 60;
 

@@ -62,6 +62,8 @@ export interface Bystander {
   /** The family's file has not been confirmed yet, so nothing in it is known. */
   readonly fileOpen: boolean;
   readonly kind: TubeKind | null;
+  /** Which tube one half out is, as far as anybody said. */
+  readonly halfOutOf: TubeKind | null;
   readonly tract: DateRange | 'unknown' | null;
   readonly weight: Weight | null;
   readonly bareWeight: number | null;
@@ -143,6 +145,7 @@ export function atTheStart(file: FamilyFile | null): Bystander {
     enrolled: file !== null,
     fileOpen,
     kind,
+    halfOutOf: null,
     tract,
     weight,
     bareWeight: null,

@@ -51,10 +51,10 @@ export const withTube = (b: Bystander, tube: Partial<TubeSeen>): Bystander =>
 /** The tube is out again: all that was known of it is void, and there is one try. */
 export function tubeOut(b: Bystander): Bystander {
   if (b.tube === null && b.kind !== 'half-out') return b;
-  // All the way out, its kind is asked again.
-  const kind = b.kind === 'half-out' ? null : b.kind;
+  // All the way out, it is the tube it was.
+  const kind = b.kind === 'half-out' ? b.halfOutOf : b.kind;
   const paged = b.paged.filter((reason) => !aboutTheTube.has(reason));
-  return { ...b, kind, paged, tube: null, outAgain: true, triesFailed: 0, cameOutAtMs: null };
+  return { ...b, kind, halfOutOf: null, paged, tube: null, outAgain: true, triesFailed: 0, cameOutAtMs: null };
 }
 
 /** Pages that were for the tube that is out now. */
@@ -146,7 +146,7 @@ function hearsAnswer(b: Bystander, event: Answer, setting: Setting): Bystander {
     case 'answer.confirm':
       return { ...b, fileOpen: false, ...(event.value === 'no' && { kind: null, tract: null, weight: null }) };
     case 'answer.tube-kind':
-      return { ...b, kind: event.value };
+      return { ...b, kind: event.value, halfOutOf: null };
     case 'answer.first-placed':
       return { ...b, tract: event.value };
     case 'answer.own-tube':

@@ -28,7 +28,8 @@ const care: readonly TubeKind[] = ['unknown', 'gj', 'j', 'half-out'];
 function hearsKind(b: Bystander, kind: Told['tubeKind'], corrects: boolean): Bystander {
   if (kind === undefined || kind === b.kind) return b;
   const more = b.kind !== null && b.kind !== 'nose' && care.indexOf(kind) > care.indexOf(b.kind);
-  if (b.kind === null || more || (b.fileOpen && kind === 'nose')) return { ...b, kind };
+  if (b.kind === null || more || (b.fileOpen && kind === 'nose'))
+    return { ...b, kind, halfOutOf: kind === 'half-out' ? b.kind : null };
   // A nose tube that turns out another tube is asked about.
   return corrects || b.kind === 'nose' ? { ...b, kind: null } : b;
 }

@@ -93,6 +93,8 @@ function factClasses(b: Bystander, { cameOutAgain }: Pick<Context, 'cameOutAgain
   const inside = b.tube !== null;
   return {
     tubeKind: kindClass(b.kind),
+    // Matters only until it is all the way out.
+    halfOutOf: b.kind === 'half-out' ? kindClass(b.halfOutOf) : 0,
     firstPlaced: tractClass(b, setting, atMs),
     weight: weightClass(b, setting, inside, atMs),
     bareWeight: b.bareWeight !== null,

@@ -130,3 +130,15 @@ describe('a tube that was in', () => {
     expect(answerTo('own-tube', 'balloon wont inflate')).toBe('burst');
   });
 });
+
+describe('a tube half out', () => {
+  it.each([
+    ["it's a gj and it is half out", 'gj'],
+    ['his g tube is half out', 'g'],
+    ['the tube is half out', undefined],
+    ['half out, i think its a gj', undefined],
+  ])('says which it is only where that is named firmly: %s', (text, halfOutOf) => {
+    expect(eventOf(text, { caseOpen: false }).told).toMatchObject({ tubeKind: 'half-out' });
+    expect(eventOf(text, { caseOpen: false }).told.halfOutOf).toBe(halfOutOf);
+  });
+});
