@@ -71,6 +71,7 @@ export type Value = z.infer<typeof value>;
 const told = z.strictObject({
   children: z.array(z.number()).optional(),
   tubeKind: value.optional(),
+  halfOutOf: z.enum(['g', 'gj', 'j']).optional(),
   firstPlaced: value.optional(),
   weight: value.optional(),
   cameOutAt: value.optional(),
