@@ -113,3 +113,17 @@ describe('a page that nobody took', () => {
     expect(night.view.disposition).toBeNull();
   });
 });
+
+describe('the file to be confirmed', () => {
+  it('says what is known, and nothing of a tract that is not', () => {
+    const night = new Night({ ...onFile, weightKg: 9 }).tell({ firstPlaced: 'unknown' }).answer('unwell', 'no');
+    expect(night.effects).toContainEqual(
+      expect.objectContaining({
+        say: expect.objectContaining({
+          key: 'confirmFile',
+          params: { child: null, tubeKind: 'g', firstPlaced: null, weight: { kg: 9 } },
+        }),
+      }),
+    );
+  });
+});
