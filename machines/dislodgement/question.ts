@@ -111,7 +111,7 @@ export const silent = kit.createStateConfig({
 /** A question of the conversation, as a state. */
 export function question(key: QuestionKey, entry: Asks, { busy = false, clarifying }: Asked = {}) {
   return kit.createStateConfig({
-    meta: clarifying === undefined ? { asking: key } : { asking: key, clarifying },
+    meta: { asking: key, ...(clarifying && { clarifying }) },
     entry,
     on: {
       [`answer.${key}`]: answered(key),
