@@ -16,7 +16,7 @@ const keptIn =
   '(?:closet|ropero|armario|placard|cajon|cajonera|gaveta|buro|comoda|tocador|mesa|mesita|repisa|estante|alacena|refri\\w*|nevera|heladera|cocina|bano|cuarto|recamara|habitacion|pieza|sala|cama|cuna|cunero|panalera|mochila|bolso|bolsa|bolsita|maleta|maletin|valija|cartera|caja|cajita|botiquin|mano|manos|carro|coche|auto|camioneta|carriola|silla)';
 /** Who has taken it along, or what it lies in. */
 const takenAway =
-  '(?:se (?:lo|la|los|las) llev\\w+|(?:se llev\\w+|anda en|se fue (?:en|con)|salio (?:en|con)|trae|tiene) (?:el |la |mi |su )?(?:carro|coche|camioneta|troca|auto|moto)\\b|(?:anda en|anda con|se fue con|salio con) (?:ella|el)\\b|(?:lo|la) (?:tiene|trae|dejo|guarda) (?:mi|su|la|el|nuestra) [a-z]+ (?:en|con) (?:su|el|la|ella|otra|casa)|no esta (?:aqui|en casa))';
+  '(?:se (?:lo|la|los|las) llev\\w+|(?:se llev\\w+|anda en|se fue (?:en|con)|salio (?:en|con)|trae|tiene) (?:el |la |mi |su )?(?:carro|coche|camioneta|troca|auto|moto)\\b|(?:anda en|anda con|se fue con|salio con) (?:ella|el)\\b|(?:lo|la) (?:tiene|trae|dejo|guarda) (?:mi|su|la|el|nuestra) [a-z]+ (?:en|con) (?:su|el|la|ella|otra|casa)|se (?:me |nos |le )?quedo en (?:el |la )?(?:kinder|escuela|guarderia|trabajo|carro de|casa de|hospital|otra)|no esta (?:aqui|en casa))';
 
 export const kit: Statements = {
   // Latex in it may be what the child cannot have.
@@ -68,7 +68,7 @@ export const looks: Statements = { neutral: /^(?:si,? )?claro[.!]*$/g };
 export const looksUnsure =
   /\b(?:no (?:estoy|estamos) (?:muy )?segur\w*|no (?:lo |la )?se(?! (?:le|ve|parece)\b)|no (?:puedo|alcanzo a|logro) (?:ver|distinguir|saber)|no distingo|no se (?:ve|alcanza|distingue)|ni idea|(?:es )?dificil (?:de )?(?:decir|saber|ver)|no sabria|creo|quizas?|tal vez|a lo mejor)\b/;
 export const secured: Statements = {
-  yes: /^(?:(?:ya |si |todo |esta |quedo |muy |bien |la |el |sonda |tubo |globo |lo |y |con |cinta |tiene )*(?:list[oa]s?|hecho|asegurad[oa]|pegad(?:it)?[oa]|amarrad[oa]|fij[oa]|fijad[oa]|firme|llen[oa]|inflad[oa]|ajustad[oa]|sujet[oa]|sujetad[oa]|en su lugar|bien puest[oa]|segur[oa]|tapad[oa])(?: (?:y|con|cinta|esta|la|el|bien|todo|list[oa]|asegurad[oa]|pegad[oa]|fij[oa]|firme|inflad[oa]|llen[oa]|ajustad[oa]|globo|sonda|ya|sujet[oa]|agua|tela|micropore|en|su|lugar))*|(?:ya |si )*(?:lo|la) (?:hice|hicimos|llene|infle|pegue|asegure|fije)(?: \w+){0,5}|(?:ya )?(?:hice|hicimos) todo|(?:ya )?(?:llene|infle|pegue|asegure|puse)(?: \w+){0,6}|(?:ya )?termin(?:e|amos)|todo (?:bien|en orden|listo|hecho)|ya|ya quedo(?: \w+){0,3}|(?:dale )?esta|hecho(?: \w+){0,4})$/,
+  yes: /^(?:(?:ya |si |todo |esta |quedo |muy |bien |la |el |sonda |tubo |globo |lo |y |con |cinta |tiene )*(?:list[oa]s?|hecho|asegurad[oa]|pegad(?:it)?[oa]|amarrad(?:it)?[oa]|fij[oa]|fijad[oa]|firme|llen[oa]|inflad[oa]|ajustad[oa]|sujet[oa]|sujetad[oa]|en su lugar|bien puest[oa]|segur[oa]|tapad[oa])(?: (?:y|con|cinta|esta|la|el|bien|todo|list[oa]|asegurad[oa]|pegad[oa]|fij[oa]|firme|inflad[oa]|llen[oa]|ajustad[oa]|globo|sonda|ya|sujet[oa]|agua|tela|micropore|en|su|lugar))*|(?:ya |si )*(?:lo|la) (?:hice|hicimos|llene|infle|pegue|asegure|fije)(?: \w+){0,5}|(?:ya )?(?:hice|hicimos) todo|(?:ya )?(?:llene|infle|pegue|asegure|puse)(?: \w+){0,6}|(?:ya )?termin(?:e|amos)|todo (?:bien|en orden|listo|hecho)|ya|ya quedo(?: \w+){0,3}|(?:dale )?esta|hecho(?: \w+){0,4})$/,
   no: /\b(?:floj[oa]|suelt[oa]|se (?:sale|mueve|resbala|cae|desliza)|(?:sigo|seguimos|estoy|estamos) (?:llen|pega|infl|hac|trat|intent)\w+|falta|faltan|todavia no|ya casi|a medias)\b/,
 };
 export const firstFeed: Statements = {
@@ -79,7 +79,7 @@ export const firstFeed: Statements = {
 };
 export const nextDay: Statements = {
   neutral: /\bsin (?:ninguna? )?(?:novedad|cambios?)\b|\b(?:sin|ni) nada(?: de (?:nada|eso))?\b/g,
-  yes: /^(?:(?:ella |el |la |bebe |nin[oa] |todo |esta |sigue |amanecio |muy |super |re |mas |paso |durmio |la sonda |va |anda |y |se ve |se siente )*(?:bien|bn|ok|okay|perfect[oa]|excelente|super|genial|normal|normalit[oa]|feliz|content\w*|tranqui|tranquil\w*|mejor|mejorcit[oa]|jugando|en orden|chido|de diez|al 100|activ[oa]|risuen[oa])(?: \w+){0,3}|de (?:maravilla|lujo|diez|10)|(?:todo )?(?:al 100|al cien)|como si nada(?: \w+){0,3}|ni se (?:acuerda|acordo)|mucho mejor|(?:como|igual que) siempre|sin (?:ningun )?(?:problemas?|cambios?|novedad))$/,
+  yes: /^(?:(?:ella |el |la |bebe |nin[oa] |todo |esta |sigue |amanecio |muy |super |re |mas |paso |durmio |la sonda |va |anda |y |se ve |se siente )*(?:bien|bn|ok|okay|perfect[oa]|excelente|super|genial|normal|normalit[oa]|feliz|content\w*|tranqui|tranquil\w*|mejor|mejorcit[oa]|jugando|en orden|chido|de diez|al 100|activ[oa]|risuen[oa])(?: \w+){0,3}|(?:(?:amanecio|esta|sigue|anda|todo|va) )*de (?:maravilla|lujo|diez|10)|(?:todo )?(?:al 100|al cien)|como si nada(?: \w+){0,3}|ni se (?:acuerda|acordo)|mucho mejor|(?:como|igual que) siempre|sin (?:ningun )?(?:problemas?|cambios?|novedad))$/,
   no: /\b(?:mal|malit[oa]|peor|enferm[oa]|enfermit[oa]|no (?:esta |amanecio |siguio |sigue |anda |se ve )?(?:muy )?(?:bien|normal|mejor))\b/,
 };
 export const arrived: Statements = {

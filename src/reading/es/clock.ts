@@ -18,6 +18,11 @@ const units =
 
 /** Longest forms first; what one has read the next no longer sees. */
 export const clockForms: readonly ClockForm[] = [
+  // "Doce y media" alone: the half and the quarter are in digits by now.
+  {
+    pattern: new RegExp(`^(?:(?:como|fue|eran|tipo|alrededor de) )*(1[0-2]|[1-9])\\.(5|25)${half}$`, 'g'),
+    read: (m) => ({ hour: Number(m[1]), minute: m[2] === '5' ? 30 : 15, half: halfOf(m, 3) }),
+  },
   { pattern: /\b(?:las 12 de la )?(?:medianoche|media noche)\b/g, read: () => ({ hour: 0, minute: 0 }) },
   {
     pattern: /\b(?:las 12 del )?(?:mediodia|medio dia)\b|\b12 del dia\b/g,
@@ -37,11 +42,6 @@ export const clockForms: readonly ClockForm[] = [
   {
     pattern: /\b(\d{1,2})( en punto)?() de la (manana|madrugada|tarde|noche)\b/g,
     read: (m) => ({ hour: Number(m[1]), minute: 0, half: halfOf(m, 3) }),
-  },
-  // "Doce y media" alone: the half and the quarter are in digits by now.
-  {
-    pattern: /^(?:(?:como|fue|eran|tipo|alrededor de) )*(1[0-2]|[1-9])\.(5|25)$/g,
-    read: (m) => ({ hour: Number(m[1]), minute: m[2] === '5' ? 30 : 15 }),
   },
   {
     pattern: /^(?:(?:como|fue|eran|tipo) )*(1[0-2]|[1-9]) (?:y|con) (5|10|20|25|35|40|50|55)$/g,

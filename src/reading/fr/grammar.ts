@@ -91,7 +91,10 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
   [/\bson est\b/g, 'sont'],
   [/\bball?ounes?\b/g, 'ballon'],
   [/(?<!\bmal en )\bpis\b/g, 'puis'],
-  [/\bben (?=(?:facile\w*|correcte?|ete|passee?|tolere\w*|rose|mieux|contente?|calme|normale?)\b)/g, 'bien '],
+  [
+    /\bben (?=(?:facile\w*|correcte?|ete|passee?|tolere\w*|rose|mieux|contente?|calme|normale?|tranquille|bon|bonne|en forme)\b)/g,
+    'bien ',
+  ],
   [/\by en a pu\b/g, 'y en a nplus'],
   [/\b(elle|il) est (?:ben |bien |tout a fait |super )*correcte?\b/g, '$1 est ok'],
   [/\b(?:se est fait )?les doigts dans le nez\b/g, 'facilement'],

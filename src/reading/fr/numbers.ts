@@ -105,7 +105,7 @@ export const rewrites: readonly Rewrite[] = [
     '$2 $3 $1',
   ],
   [
-    /\b(?:(?:ca |cela )?(?:fait|faisait) |y a |cest )?pas (?:une? |\d+ |deux |trois |quatre |cinq |six |sept |huit |neuf |dix )(?:minutes?|heures?|jours?|semaines?|mois|ans?),? (?=(?:mais |plutot |ca fait |y a |cest |bien |deja )*(?:une? |\d+ |deux |trois |quatre |cinq |six |sept |huit |neuf |dix )(?:minutes?|heures?|jours?|semaines?|mois|ans?)\b)/g,
+    /\b(?:(?:ca |cela )?(?:fait|faisait) |y a |cest )?pas (?:une? |\d+ |deux |trois |quatre |cinq |six |sept |huit |neuf |dix )(?:demi[ -])?(?:minutes?|heures?|jours?|semaines?|mois|ans?),? (?=(?:mais |plutot |ca fait |y a |cest |bien |deja )*(?:une? |\d+ |deux |trois |quatre |cinq |six |sept |huit |neuf |dix )(?:minutes?|heures?|jours?|semaines?|mois|ans?)\b)/g,
     '',
   ],
   [/(\d)(?:,| , )(\d)/g, '$1.$2'],
