@@ -1,5 +1,8 @@
 /** Hears which of the family's children a text names. A name is matched as it is written; `nickname.ts` knows the one question at which it need not be. */
+
+import type { Told } from '#machines/facts.ts';
 import { type Lexicon, onceEach } from './lexicon.ts';
+import type { Said } from './said.ts';
 
 export interface Named {
   /** By their places in the family's list. */
@@ -20,9 +23,15 @@ export function saysNone(plain: string, words: Lexicon): boolean {
   return patterns(words).none.test(plain);
 }
 
-/** The text speaks of more than one tube-fed child: "both my twins", "my daughter's tube, not my son's". */
-export function saysSeveral(plain: string, words: Lexicon): boolean {
-  return patterns(words).several.test(plain);
+/**
+ * Those named, and whether the text speaks of more than one tube-fed child: "both my twins", "my daughter's tube, not my son's".
+ * Who names one child of the family says which it is.
+ */
+export function childrenTold({ children }: Named, { plain, words }: Pick<Said, 'plain' | 'words'>): Told {
+  return {
+    ...(children.length > 0 && { children }),
+    ...(children.length !== 1 && patterns(words).several.test(plain) && { severalChildren: true as const }),
+  };
 }
 
 /** The children named in a cleaned text; at a question that a bare name answers, "no, Leo" corrects too. */

@@ -2,7 +2,7 @@
 
 import { type LanguageCode, languageCodes, type QuestionKey } from '#machines/facts.ts';
 import { besideAnswer, type Event, type HeardBeside, readers } from './answers.ts';
-import { type Named, namedIn, saysNone } from './children.ts';
+import { childrenTold, type Named, namedIn, saysNone } from './children.ts';
 import { clean } from './clean.ts';
 import { detectLanguage, languageWish } from './language.ts';
 import { asCorrection, canOnlyCorrect, saysMeant } from './lastAnswer.ts';
@@ -140,7 +140,7 @@ function eventOf({ said, others, raw, named }: Heard, signs: SignsHeard, about: 
   const inFirstText = said.open.caseOpen ? null : wishes.cannotWait(said, raw);
   const told = {
     ...gatherTold(said),
-    ...(named.children.length > 0 && { children: named.children }),
+    ...childrenTold(named, said),
     ...(inFirstText !== null && { cannotWait: inFirstText }),
   };
   const heard = {

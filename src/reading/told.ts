@@ -3,7 +3,6 @@ import type { DateTime } from 'luxon';
 import type { DateRange, PhReading, QuestionKey, Told } from '#machines/facts.ts';
 import { datesIn } from './calendar.ts';
 import { cameOutTold } from './cameOut.ts';
-import { saysSeveral } from './children.ts';
 import { daysBack, firstPlacedTold, localToday } from './firstPlaced.ts';
 import { cameBackOut, howInTold } from './howIn.ts';
 import { mayHoldLatex, toldLatexAllergy } from './latex.ts';
@@ -69,7 +68,6 @@ export function gatherTold(said: Said): Told {
   const born = bornTold(said);
   const ph = asking === 'ph' ? null : (phCorrected(said) ?? earlyReading(said));
   return {
-    ...(saysSeveral(said.plain, said.words) && { severalChildren: true as const }),
     ...(tubeKind && { tubeKind }),
     ...(halfOutOf && { halfOutOf }),
     ...(firstPlaced && { firstPlaced }),

@@ -89,6 +89,11 @@ describe('more than one child, with no name that is filed', () => {
     expect(eventOf(text, { language }).told.severalChildren).toBe(true);
   });
 
+  it('is not guessed where one child of the family is named', () => {
+    const { told } = eventOf('wren, not her brother', { asking: 'which-child', children: ['Leo', 'Wren'] });
+    expect(told).toEqual({ children: [1] });
+  });
+
   it.each([
     ['en', 'one of my twins pulled her tube out'],
     ['en', 'we have both tubes in the kit'],

@@ -70,6 +70,7 @@ export type Value = z.infer<typeof value>;
 /** Facts told beside the answer; `cameOutAt` is an ISO time. */
 const told = z.strictObject({
   children: z.array(z.number()).optional(),
+  severalChildren: z.literal(true).optional(),
   tubeKind: value.optional(),
   halfOutOf: z.enum(['g', 'gj', 'j']).optional(),
   firstPlaced: value.optional(),
