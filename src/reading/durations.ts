@@ -57,13 +57,14 @@ function firmnessAt(text: string, at: number, end: number, otherwise: Firmness, 
     : otherwise;
 }
 
-/** Whether this unit can go on a span: "2 hours 10 minutes"; "45 minutes an hour" and "half an hour 40 minutes" are two lengths. */
-function goesOn({ low }: Span, unit: TimeUnit): boolean {
+/** Whether this unit can go on a span: "2 hours 10 minutes"; without a word between, "45 minutes an hour" is two lengths. */
+function goesOn({ low }: Span, unit: TimeUnit, between: string): boolean {
+  if (/[a-z]/.test(between)) return low[unit] === undefined;
   const smallest = timeUnitNames.findIndex((name) => low[name] !== undefined);
   return timeUnitNames.indexOf(unit) < smallest && Object.values(low).every(Number.isInteger);
 }
 
-/** All spans in order; parts that follow each other with a smaller unit are one span. */
+/** All spans in order; parts that go on each other are one span. */
 export function spansIn(text: string, words: Lexicon): Span[] {
   const spans: Span[] = [];
   for (const match of text.matchAll(forms(words).pattern)) {
@@ -74,7 +75,7 @@ export function spansIn(text: string, words: Lexicon): Span[] {
     const end = at + match[0].length;
     const last = spans.at(-1);
     const between = last ? text.slice(last.end, at) : '';
-    if (last && words.times.spanAnd.test(between) && goesOn(last, unit)) {
+    if (last && words.times.spanAnd.test(between) && goesOn(last, unit, between)) {
       spans[spans.length - 1] = {
         ...last,
         end,
