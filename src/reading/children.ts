@@ -53,7 +53,10 @@ export function namedIn(
   const affirmed = kept.replace(relativeOf(name, words), ' ');
   const corrections = [...affirmed.matchAll(instead)].filter(([said]) => takesBack.test(said));
   const corrects = kept !== text || corrections.length > 0;
-  const children = forms.flatMap((form, place) => (isNamed(affirmed, form) ? [place] : []));
+  const named = (said: string) => forms.flatMap((form, place) => (isNamed(said, form) ? [place] : []));
+  // "For Leo. Wren is asleep": whoever is well is not the one, where another is named.
+  const unwell = named(affirmed.replace(new RegExp(`${name} (?:${words.well})(?![\\p{L}])`, 'gu'), ' '));
+  const children = unwell.length > 0 ? unwell : named(affirmed);
   const rest = corrects ? corrections.reduce((kept, [said]) => kept.replace(said, ' '), affirmed) : text;
   return { children, corrects, rest: corrects ? trimmed(rest) : text };
 }

@@ -29,7 +29,10 @@ const patterns = onceEach(({ weight: words, grammar }) => {
   const notMore = `(?![\\d./:]| ?(?:${otherUnit}))`;
   return {
     forms: [
-      form(`${n} ?(?:${words.kilogram}) ?(?:${words.and} )?(\\d{3})\\b`, (kg, g) => kg + g / 1000),
+      form(
+        `${n} ?(?:${words.kilogram}),? ?(?:${words.and} )?(\\d{3}\\b|\\d{1,2}(?= ?(?:${words.gram})))`,
+        (kg, g) => kg + g / 1000,
+      ),
       form(`${n} ?(?:${words.kilogram})`, (kg) => kg),
       form(
         `${n} ?(?:${words.stone})(?:,? ?(?:${words.and} )?${n} ?(?:${words.pound})?\\b)?`,

@@ -39,17 +39,22 @@ function statement(clause: string, filler: RegExp): string {
     .replace(/^[| ]+|[| ]+$/g, '');
 }
 
+const takenBack = onceEach(({ yesNo: { bareNo } }) => new RegExp(`\\d,? (?:${bareNo}),?$`));
+
 /** The text after the last word of correction, or null where nothing was taken back. */
 export function afterCorrection(
   plain: string,
-  { yesNo: words }: Lexicon,
+  lexicon: Lexicon,
 ): { readonly before: string; readonly after: string; readonly soft: boolean } | null {
+  const words = lexicon.yesNo;
   const last = [...plain.matchAll(words.correction)].at(-1);
   if (!last) return null;
+  const before = plain.slice(0, last.index).trim();
   return {
-    before: plain.slice(0, last.index).trim(),
+    before,
     after: plain.slice(last.index + last[0].length).trim(),
-    soft: words.softCorrection.test(last[0]),
+    // "1:05 no sorry 1:50": a no after something said takes it back.
+    soft: words.softCorrection.test(last[0]) && !takenBack(lexicon).test(before),
   };
 }
 

@@ -7,6 +7,9 @@ export const not = 'not(?: about| for)?|isnt|its not|wasnt';
 const child =
   '(?:nephew|niece|grand ?(?:son|daughter|child|baby)|neighbou?rs?|foster \\w+|step ?\\w+|friends?|sisters?|brothers?)';
 export const none = `^(?:none|neither|no one|nobody|none of (?:them|these|those)(?: (?:2|3))?|neither(?: one| of (?:them|these))?|another (?:child|kid|one)|someone else|somebody else|a different (?:child|kid)|other|not (?:them|one of them|mine|my kids?|my child(?:ren)?))(?:,? (?:its|hes|shes|this is|thats|i have|im (?:watching|minding|babysitting)) (?:my|our|the|a) (?:(?:\\w+ ){0,2}${child}(?: (?:\\w+ ?){1,2})?|(?:new|other) (?:baby|kid|child|one)))?[.! ]*$|^(?:its |hes |shes )?(?:my |our |the )(?:\\w+ ){0,2}(?:not (?:on|in) (?:your|the) list)[.! ]*$`;
+/** Said of a child after the name: not the one this is about. */
+export const well =
+  '(?:is|was) (?:\\w+ )?(?:sleeping|asleep|ok|okay|fine|good|alright|well|in bed|away|at (?:school|home))';
 /** Another child, told by one of the family's; said of the writer it is the caller. */
 export const relative = {
   before: '(?:sister|brother|twin|cousin|friend|sibling) of',

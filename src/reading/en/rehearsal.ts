@@ -6,7 +6,7 @@ const doing = '(?:practi[cs](?:e|ing)|rehears(?:e|ing|al)|(?:practi[cs]e|dry|tri
 const supposed =
   '(?:(?: (?:for|when|in case|if|what to do|what we do|how to act|how it works))+(?: (?:the|her|his|my|our|a|kids|childs|daughters|sons)){0,2}(?: (?:g|gj|feeding))?(?: (?:tube|gtube|button))(?: (?:ever|should|would|were to))?(?: (?:comes?|falls?|pops?|gets? pulled) out)?)?';
 const when =
-  '(?: (?:please|pls|now|tonight|today|again|it|this|with you|with this|with the line|on here|thanks|thank you|with (?:the|my|our|her|his)(?: new)? (?:nanny|sitter|babysitter|carer|nurse|mom|mum|dad|husband|wife|partner|mother|father|family|grandma|sister)|(?:its |this is )?not real|nothing (?:has )?(?:happened|came out)))*';
+  '(?: (?:please|pls|now|tonight|today|again|it|this|with you|with this|with the line|on here|thanks|thank you|with (?:the|my|our|her|his)(?: new)? (?:nanny|sitter|babysitter|carer|nurse|mom|mum|dad|husband|wife|partner|mother|father|family|grandma|sister)|(?:its |this is )?not real|with (?:my|our|the|her|his)(?: [a-z-]+){1,3}(?: (?:she|he|they) (?:minds?|watches|looks? after|sits|has|takes?|keeps?) (?:him|her|them|the kids)(?: (?:on|every) \\w+)?)?|nothing (?:has )?(?:happened|came out)))*';
 
 const happens =
   '(?:it|its|it is|the real thing|the (?:tube|button)|(?:her|his|my \\w+s) (?:tube|button)|this|something|anything)(?: (?:ever|really|actually|does|just))*(?: (?:happens?|(?:comes?|falls?|pops?) out|goes wrong|gets pulled|real|is real))?(?: (?:one day|some day|for real))?';

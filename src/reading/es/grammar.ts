@@ -14,6 +14,10 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
   [/\b(?:bn|vien)\b/g, 'bien'],
   [/\bd\b(?= )/g, 'de'],
   [/\bdel (?=(?:19|20)\d{2}\b)/g, 'de '],
+  // The younger of what it may mean: the tract is no older than that.
+  [/\b(lunes|martes|miercoles|jueves|viernes|sabado|domingo) antepasado\b/g, '$1 pasado'],
+  // "En marzo hara 3 anos": years that are nearly full, and no date of its own.
+  [new RegExp(`\\b(?:en|este|para) ${month} (?=(?:va a |ya )?(?:hara|hacer|cumple|cumplira|cumplir) )`, 'g'), ''],
   [/\btoy\b/g, 'estoy'],
   [/\bta\b/g, 'esta'],
   [/\bpa\b/g, 'para'],

@@ -29,7 +29,7 @@ export const secondTryIn =
   /\b(?:segunda|segundo|2da|2do|tercera|tercer|3ra|despues|luego|por fin|finalmente)\b.{0,30}(?<!\bno )(?:\bentro|\bpaso|\bpude|\blogr\w+|\bquedo|\besta adentro)\b/;
 /** In, and out again after that. */
 export const backOut =
-  /\b(?:pero|y|luego|despues|otra vez|de nuevo) (?:luego |despues |otra vez |ya )*se (?:me |le )?(?:volvio a (?:salir|caer)|salio|sale|cayo|cae)\b|\bvolvio a salir(?:se)?\b/g;
+  /\b(?:pero|y|luego|despues|otra vez|de nuevo) (?:luego |despues |otra vez |ya )*se (?:me |le )?(?:volvio a (?:salir|caer)|salio|sale|cayo|cae)(?: sol(?:it)?[oa])?\b|\bvolvio a salir(?:se)?\b/g;
 export const inNow =
   /\b(?:ya (?:esta|quedo|entro)(?: (?:adentro|dentro|puest[oa]|list[oa]))?|esta (?:ya )?(?:adentro|dentro|puest[oa])|entro|quedo (?:adentro|dentro|puest[oa]|list[oa]|bien)|(?:ya )?(?:la|lo) (?:puse|metimos|meti|pusimos|coloque|logre|volvi a (?:poner|meter))|list[oa]|adentro|puest[oa]|lo logre|lo logramos|se pudo|pude|pudimos|todo bien|hecho)\b|^ya$/;
 /** "Facil" and its kin, which a slip of "no" before them turns round. */

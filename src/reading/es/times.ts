@@ -44,9 +44,9 @@ export const age = new RegExp(
 export const outWords =
   /\b(?:sali\w*|sale|salido|se (?:le |me )?fue|cayo|caido|caia|arranc\w*|jal[oa]\w*|tiro|tira(?! (?:de ph|leid|reactiva|indic|marc|dice|sali))|tiron|sac[oa]\w*|zaf[oa]\w*|saf[oa]\w*|solt[oa]\w*|desprend\w*|quit[oa]\w*|boto|expuls\w*|paso|ocurrio|afuera|fuera|perdio|desconect\w*|desaloj\w*|movio)\b/;
 export const seenWords =
-  /\b(?:vi|vimos|vio|revise|revisamos|cheque|checamos|la tenia|lo tenia|tenia (?:la|el|su|puest[oa])|todavia (?:la |lo )?(?:tenia|estaba)|aun (?:la |lo )?(?:tenia|estaba)|estaba (?:ahi|bien|puest[oa]|adentro|dentro|en su lugar|todavia)|seguia|ultima vez)\b/;
+  /\b(?:vi|vimos|vio|revise|revisamos|cheque|checamos|la tenia|lo tenia|tenia (?:la|el|su|puest[oa])|todavia (?:la |lo )?(?:tenia|estaba)|aun (?:la |lo )?(?:tenia|estaba)|estaba (?:ahi|bien|puest[oa]|adentro|dentro|en su lugar|todavia)|seguia|ultima vez|con (?:ella|el|la sonda|el tubo|el boton) puest[oa])\b/;
 export const foundWords =
-  /\b(?:encontr\w+|desperto|desperte|despertamos|levant\w+|me di cuenta|nos dimos cuenta|note|notamos|descubri\w*|llegue|llegamos|amanecio|me percate)\b/;
+  /\b(?:encontr\w+|desperto|desperte|despertamos|levant\w+|me di cuenta|nos dimos cuenta|note|notamos|descubri\w*|llegue|llegamos|amanecio|me percate|(?:fui|fuimos) a (?:ver|revisar|checar)\w*)\b/;
 /** How long the child has been ill is no time of the tube. */
 export const illSince =
   /\b(?:fiebre|calentura|temperatura|vomit\w*|tos|tosiendo|gripe|resfri\w*|diarrea|enferm\w*|mal|infeccion|antibiotic\w*|dolor|llorando|despierta?o?)(?: (?!sonda\b|tubo\b|boton\b)\w+){0,2} (?:desde|hace|por|toda|todo)\b[^,.;!?]*/g;

@@ -102,11 +102,12 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
   [new RegExp(`\\b${month} (ou|et|a|-) ${month},? (?:de |en )?((?:19|20)\\d{2})\\b`, 'g'), '$1 $4 $2 $3 $4'],
   [
     new RegExp(
-      `\\b${month}(,? (?:et |mais )?(?:moi|lui|elle|il|mon \\w+|ma \\w+)(?: (?:je|dis|dit|crois|que|plutot|en|cest))* )${month},? (?:de |en )((?:19|20)\\d{2})\\b`,
+      `\\b${month}(,? (?:et |mais )?(?:moi|lui|elle|il|mon \\w+|ma \\w+)(?: (?:je|dis|dit|crois|que|plutot|en|cest))* )${month},? (?:de |en (?:tout cas |tous cas )?|mais )?((?:19|20)\\d{2})\\b`,
       'g',
     ),
-    '$1 $4$2$3 $4',
+    '$1 $4,$2$3 $4',
   ],
+  [new RegExp(`\\b(?:en|au mois de|debut|fin|mi) ${month} (?=(?:ca |il |elle )?(?:fera|va faire|aura) )`, 'g'), ''],
   // "Ca fera 3 ans ce mois-ci": years that are nearly full, and no day of this month.
   [
     /(?<=\b(?:fera|feront|va faire|aura) (?:\d+|une?|deux|trois|quatre|cinq) (?:ans?|mois)(?: \w+)?) ce mois(?:[ -]ci)?\b/g,

@@ -13,16 +13,19 @@ export const unseenCorpora = [
   'en-fresh3',
   'en-fresh4',
   'en-fresh5',
+  'en-fresh6',
   'es-unseen',
   'es-fresh2',
   'es-fresh3',
   'es-fresh4',
   'es-fresh5',
+  'es-fresh6',
   'fr-unseen',
   'fr-fresh2',
   'fr-fresh3',
   'fr-fresh4',
   'fr-fresh5',
+  'fr-fresh6',
 ] as const;
 
 /** A language's own corpus is what its reader was mended by. */
@@ -38,16 +41,19 @@ const languageOf: Readonly<Record<CorpusName, LanguageCode>> = {
   'en-fresh3': 'en',
   'en-fresh4': 'en',
   'en-fresh5': 'en',
+  'en-fresh6': 'en',
   'es-unseen': 'es',
   'es-fresh2': 'es',
   'es-fresh3': 'es',
   'es-fresh4': 'es',
   'es-fresh5': 'es',
+  'es-fresh6': 'es',
   'fr-unseen': 'fr',
   'fr-fresh2': 'fr',
   'fr-fresh3': 'fr',
   'fr-fresh4': 'fr',
   'fr-fresh5': 'fr',
+  'fr-fresh6': 'fr',
 };
 
 const oneOrMore = <T extends z.ZodType>(schema: T) =>
