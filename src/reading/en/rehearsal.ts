@@ -6,16 +6,19 @@ const doing = '(?:practi[cs](?:e|ing)|rehears(?:e|ing|al)|(?:practi[cs]e|dry|tri
 const supposed =
   '(?:(?: (?:for|when|in case|if|what to do|what we do|how to act|how it works))+(?: (?:the|her|his|my|our|a|kids|childs|daughters|sons)){0,2}(?: (?:g|gj|feeding))?(?: (?:tube|gtube|button))(?: (?:ever|should|would|were to))?(?: (?:comes?|falls?|pops?|gets? pulled) out)?)?';
 const when =
-  '(?: (?:please|pls|now|tonight|today|again|it|this|with you|with this|with the line|on here|thanks|thank you|with (?:the|my|our|her|his)(?: new)? (?:nanny|sitter|babysitter|carer|nurse|mom|mum|dad|husband|wife|partner|mother|father|family|grandma|sister)|(?:its |this is )?not real|with (?:my|our|the|her|his)(?: [a-z-]+){1,3}(?: (?:she|he|they) (?:minds?|watches|looks? after|sits|has|takes?|keeps?) (?:him|her|them|the kids)(?: (?:on|every) \\w+)?)?|nothing (?:has )?(?:happened|came out)))*';
+  '(?: (?:please|pls|now|tonight|today|again|it|this|with you|with this|with the line|on here|thanks|thank you|with (?:the|my|our|her|his)(?: new)? (?:nanny|sitter|babysitter|carer|nurse|mom|mum|dad|husband|wife|partner|mother|father|family|grandma|sister)|(?:its |this is )?not real|nothing (?:has )?(?:happened|came out)))*';
 
 const happens =
   '(?:it|its|it is|the real thing|the (?:tube|button)|(?:her|his|my \\w+s) (?:tube|button)|this|something|anything)(?: (?:ever|really|actually|does|just))*(?: (?:happens?|(?:comes?|falls?|pops?) out|goes wrong|gets pulled|real|is real))?(?: (?:one day|some day|for real))?';
+/** Whoever is shown, and when they mind the child. */
+const shown =
+  '(?: with (?:my|our|the|her|his)(?: [a-z-]+){1,3}(?: (?:she|he|they) (?:minds?|watches|looks? after|sits|has|takes?|keeps?) (?:him|her|them|the kids)(?: (?:on|every) \\w+)?)?)?';
 /** What it is for: always of a time to come. */
 const purpose = `(?: (?:before|in case|until|for when|if|when) ${happens}| (?:so|so that|and) (?:(?:i|we|im|were|i am|we are|everyone|everybody|dad|mum|mom|my (?:husband|wife|partner|mum|mom)) )(?:(?:can|will|know|knows|learn|learns|be|am|are|is|feel|feels|ready|prepared|what|how|to|do|it|remember|get|used) )*(?:know|knows|learn|learns|ready|prepared|do|it|remember|confident)(?: (?:if|when) ${happens})?| (?:first|beforehand|in advance|ahead of time|one day|some time|sometime)){0,2}`;
 
 /** The wish, as the whole text. */
 export const wish = new RegExp(
-  `^${greeting}(?:(?:can|could|may|shall|should) (?:we|i)|(?:we|i) (?:want|would like|need)|(?:wed|id) like|(?:we|i) wanna|lets|let us)(?: to)?(?: (?:just|please))*(?: (?:do|have|run|try|start))?(?: (?:a|another|the|some))?(?: quick)? ${doing}${supposed}${when}${purpose}${when}$|^${greeting}(?:start )?(?:a |the )?(?:practi[cs]e|rehearsal|practi[cs]e run|dry run)${when}$`,
+  `^${greeting}(?:(?:can|could|may|shall|should) (?:we|i)|(?:we|i) (?:want|would like|need)|(?:wed|id) like|(?:we|i) wanna|lets|let us)(?: to)?(?: (?:just|please))*(?: (?:do|have|run|try|start))?(?: (?:a|another|the|some))?(?: quick)? ${doing}${supposed}${shown}${when}${purpose}${when}$|^${greeting}(?:start )?(?:a |the )?(?:practi[cs]e|rehearsal|practi[cs]e run|dry run)${when}$`,
 );
 /** Practice of something else: of a sport, of music, or a doctor's. */
 export const otherPractice =
