@@ -76,7 +76,7 @@ const emergency = kit.createStateConfig({
     ],
     cannotWait: {
       target: '.still',
-      actions: ['noteCannotWait', { type: 'pageOnce', params: { reason: 'cannot-wait' } }],
+      actions: ['noteTold', 'noteCannotWait', { type: 'pageOnce', params: { reason: 'cannot-wait' } }],
     },
   },
   states: {
