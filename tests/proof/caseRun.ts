@@ -32,7 +32,16 @@ export function openPlace(world: World, tamper = asItIs): Place {
   return { world, nowMs: walkAtMs, snapshots, due: [], effects: [], tamper };
 }
 
-export const viewAt = ({ world, snapshots }: Place): CaseView => viewCase(world.protocol, snapshots);
+const views = new WeakMap<Place, CaseView>();
+
+/** Every rule looks at the same place, and looking restores three machines: it is looked at once. */
+export function viewAt(place: Place): CaseView {
+  const known = views.get(place);
+  if (known !== undefined) return known;
+  const view = viewCase(place.world.protocol, place.snapshots);
+  views.set(place, view);
+  return view;
+}
 
 /** One signal at the place's own time. */
 export function signalled(place: Place, signal: CaseSignal): Place {
