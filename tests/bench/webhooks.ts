@@ -62,25 +62,35 @@ export async function textAsFastAsItAnswers(url: string, phones: number): Promis
   return paceOf(tookMs, (performance.now() - beganMs) / 1000);
 }
 
-/** Texts come at this pace whether or not the line keeps up; how long one takes is counted from when it was to come. */
+/**
+ * Texts come at this pace whether or not the line keeps up; how long one takes is counted from when it was to come. Families text
+ * by turns and begin in turn, so that in any second as many open a case as in any other; counted from when all have begun.
+ */
 export async function textSteadily(url: string, perSecond: number, seconds: number): Promise<Pace> {
-  const phones = Array.from({ length: Math.max(1, Math.ceil(perSecond)) }, () => ({ from: freshNumber(), next: 0 }));
+  const families = Array.from({ length: Math.ceil(perSecond) }, (_, place) => ({
+    beginsIn: place % texts.length,
+    from: '',
+  }));
+  const rounds = texts.length + Math.ceil((seconds * perSecond) / families.length);
   const tookMs: number[] = [];
   const sent: Promise<void>[] = [];
   const beganMs = performance.now();
-  for (let count = 0; count < perSecond * seconds; count += 1) {
-    const dueMs = beganMs + (count * 1000) / perSecond;
-    const early = dueMs - performance.now();
-    if (early > 1) await pause(early);
-    const place = count % phones.length;
-    const phone = phones[place] ?? { from: freshNumber(), next: 0 };
-    const body = texts[phone.next] ?? '';
-    sent.push(text(url, phone.from, phone.next, body, dueMs).then((ms) => void tookMs.push(ms)));
-    phones[place] =
-      phone.next + 1 < texts.length ? { ...phone, next: phone.next + 1 } : { from: freshNumber(), next: 0 };
+  let countedFromMs = beganMs;
+  for (let round = 0; round < rounds; round += 1) {
+    if (round === texts.length) countedFromMs = performance.now();
+    for (const [place, family] of families.entries()) {
+      if (round < family.beginsIn) continue;
+      const index = (round - family.beginsIn) % texts.length;
+      if (index === 0) family.from = freshNumber();
+      const dueMs = beganMs + ((round * families.length + place) * 1000) / perSecond;
+      const early = dueMs - performance.now();
+      if (early > 1) await pause(early);
+      const answered = text(url, family.from, index, texts[index] ?? '', dueMs);
+      sent.push(answered.then((ms) => void (round >= texts.length && tookMs.push(ms))));
+    }
   }
   await Promise.all(sent);
-  return paceOf(tookMs, (performance.now() - beganMs) / 1000);
+  return paceOf(tookMs, (performance.now() - countedFromMs) / 1000);
 }
 
 /** One webhook; it is answered once the reply is committed. A connection that ended as it was used again is no answer: once more. */
