@@ -1,6 +1,5 @@
 /** The state map: every machine as nodes and edges, drawn from the machines themselves for the practice page and the sheet. */
 import { aftercare } from './aftercare/machine.ts';
-import type { Meta } from './dislodgement/kit.ts';
 import { dislodgement } from './dislodgement/machine.ts';
 import type { MachineName } from './effects.ts';
 import type { QuestionKey } from './facts.ts';
@@ -11,7 +10,7 @@ interface StateNode {
   readonly id: string;
   readonly key: string;
   readonly parent?: { readonly id: string } | undefined;
-  readonly meta?: Meta | undefined;
+  readonly meta?: { readonly asking?: QuestionKey } | undefined;
   readonly states: Readonly<Record<string, StateNode>>;
   readonly transitions: ReadonlyMap<string, readonly Transition[]>;
   readonly always?: readonly Transition[] | undefined;

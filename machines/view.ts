@@ -12,13 +12,14 @@ interface WithMeta {
   getMeta(): Record<string, Meta | undefined>;
 }
 
-function metaOf(snapshot: WithMeta): Meta {
-  return Object.values(snapshot.getMeta()).find((meta) => meta?.asking !== undefined) ?? {};
+/** Of the states a machine is in, one at most asks. */
+function metaOf(snapshot: WithMeta): Meta | undefined {
+  return Object.values(snapshot.getMeta())[0];
 }
 
 /** The open question of one machine. */
 export function askingOf(snapshot: WithMeta): QuestionKey | null {
-  return metaOf(snapshot).asking ?? null;
+  return metaOf(snapshot)?.asking ?? null;
 }
 
 /** A case is over when a nurse closed it, or when all that was to follow has, and nobody is being called. */
@@ -36,12 +37,12 @@ export function aftercareAsks(running: Running): QuestionKey | null {
 export function viewOf(running: Running): CaseView {
   const { conversation } = running;
   const { context } = conversation;
-  const { asking, clarifying } = metaOf(conversation);
-  const afterwards = asking === undefined ? aftercareAsks(running) : null;
+  const open = metaOf(conversation);
+  const afterwards = open === undefined ? aftercareAsks(running) : null;
   return {
-    asking: asking ?? afterwards,
+    asking: open?.asking ?? afterwards,
     child: typeof context.children?.is === 'number' ? context.children.is : null,
-    clarifying: clarifying ?? null,
+    clarifying: open?.clarifying ?? null,
     bareWeight: context.facts.bareWeight,
     answered: context.unclear === null && afterwards === null ? context.answered : null,
     disposition: context.disposition,

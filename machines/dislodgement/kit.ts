@@ -17,7 +17,7 @@ import { noteTold } from './told.ts';
 
 /** A state that asks, and what its question makes clear where it only makes another one clear. */
 export interface Meta {
-  readonly asking?: QuestionKey;
+  readonly asking: QuestionKey;
   readonly clarifying?: Clarifying;
 }
 

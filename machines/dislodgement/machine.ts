@@ -24,7 +24,6 @@ export const dislodgement = kit.createMachine({
         guard: { type: 'gravestIs', params: { grade: 'danger' } },
         target: '.safety.emergency',
         actions: ['noteTold', 'noteDanger'],
-        reenter: true,
       },
       {
         guard: { type: 'gravestIs', params: { grade: 'warning' } },
@@ -205,7 +204,7 @@ export const dislodgement = kit.createMachine({
     recheck,
     close,
     /** It was another open case's child, and goes on there. */
-    joined: { entry: ['endAftercare', 'closeCase'], type: 'final' },
+    joined: { entry: 'closeCase', type: 'final' },
     closed: {
       entry: [tell('closedByNurse'), 'endAftercare', 'closeCase'],
       type: 'final',

@@ -69,8 +69,8 @@ function fold<T>(context: Context, value: T | undefined, heard: Correcting, how:
   return value === undefined ? context : how(context, value, heard);
 }
 
-/** How careful the line has to be with a kind; a nose tube is no kind of this tube, so it has no place in the order. */
-const care: Readonly<Record<Exclude<TubeKind, 'nose'>, number>> = { g: 0, unknown: 1, gj: 2, j: 3, 'half-out': 4 };
+/** How careful the line has to be with a kind; a nose tube is no kind of this tube, so it is neither before nor after another. */
+const care: Readonly<Record<TubeKind, number>> = { g: 0, unknown: 1, gj: 2, j: 3, 'half-out': 4, nose: Number.NaN };
 
 /**
  * "Her G tube" is how people talk of any tube, so a kind that is known gives way only to one that asks for more care; with
@@ -80,8 +80,7 @@ function foldTubeKind(context: Context, tubeKind: TubeKind, { corrects }: Correc
   const known = context.facts.tubeKind;
   if (known === tubeKind) return context;
   const beforeTheFile = context.file === 'unconfirmed' && tubeKind === 'nose';
-  const moreCare = known !== 'nose' && tubeKind !== 'nose' && known !== null && care[tubeKind] > care[known];
-  if (known === null || moreCare || beforeTheFile) {
+  if (known === null || beforeTheFile || care[tubeKind] > care[known]) {
     const halfOutOf = tubeKind === 'half-out' && known !== 'half-out' && known !== 'nose' ? known : null;
     return withFacts({ ...context, stepsSent: null }, { tubeKind, halfOutOf });
   }
@@ -92,8 +91,8 @@ function foldTubeKind(context: Context, tubeKind: TubeKind, { corrects }: Correc
 /** Told beside it which tube is half out; the kind that asks for more care counts. */
 function foldHalfOutOf(context: Context, told: NonNullable<Told['halfOutOf']>): Context {
   const { tubeKind, halfOutOf } = context.facts;
-  if (tubeKind !== 'half-out' || (halfOutOf !== null && care[halfOutOf] >= care[told])) return context;
-  return withFacts(context, { halfOutOf: told });
+  if (tubeKind !== 'half-out') return context;
+  return halfOutOf === null || care[told] > care[halfOutOf] ? withFacts(context, { halfOutOf: told }) : context;
 }
 
 /** "We have the kit" answers a question that was not asked yet; against an earlier answer it asks again. */
@@ -147,14 +146,12 @@ function wrongLength({ placed, facts }: Context): boolean {
 }
 
 /** The earlier of two times counts, unless the text corrects. */
-function foldCameOut(context: Context, cameOutAtMs: number, { corrects }: Correcting): Context {
+function foldCameOut(context: Context, told: number, { corrects }: Correcting): Context {
   const known = context.facts.cameOutAtMs;
-  if (typeof known === 'number' && known <= cameOutAtMs && !corrects) return context;
-  return withFacts(context, { cameOutAtMs });
+  return withFacts(context, { cameOutAtMs: typeof known === 'number' && !corrects ? Math.min(known, told) : told });
 }
 
 function foldOwnTube(context: Context, ownTube: OwnTubeAnswer, { corrects }: Correcting): Context {
-  if (context.facts.ownTube === ownTube) return context;
   const careful = ownTube === 'burst' || ownTube === 'no' || ownTube === 'long-inside';
   if (context.facts.ownTube !== null && !careful && !corrects) return context;
   return noteOwnTube(context, ownTube);
@@ -197,7 +194,7 @@ function foldPh(context: Context, ph: PhReading): Context {
 
 /** What to repeat back: the facts the text named that now stand as told. */
 function toRepeat(before: Context, after: Context, told: Told): NotedFacts {
-  const { tubeKind, firstPlaced, weight, cameOutAtMs, latexAllergy } = after.facts;
+  const { tubeKind, firstPlaced, weight, cameOutAtMs } = after.facts;
   const old = before.facts;
   return {
     ...(told.tubeKind !== undefined && tubeKind !== null && tubeKind !== old.tubeKind && { tubeKind }),
@@ -206,12 +203,8 @@ function toRepeat(before: Context, after: Context, told: Told): NotedFacts {
       firstPlaced !== 'unknown' &&
       firstPlaced !== old.firstPlaced && { firstPlaced }),
     ...(told.weight !== undefined && weight !== null && weight !== 'unknown' && weight !== old.weight && { weight }),
-    ...(told.cameOutAtMs !== undefined &&
-      typeof cameOutAtMs === 'number' &&
-      cameOutAtMs !== old.cameOutAtMs && { cameOutAtMs }),
-    ...(told.latexAllergy && !old.latexAllergy && latexAllergy && { latexAllergy }),
-    ...(told.ph !== undefined &&
-      after.placed?.reading != null &&
-      after.placed.reading !== before.placed?.reading && { ph: after.placed.reading }),
+    ...(typeof cameOutAtMs === 'number' && cameOutAtMs !== old.cameOutAtMs && { cameOutAtMs }),
+    ...(told.latexAllergy && !old.latexAllergy && { latexAllergy: told.latexAllergy }),
+    ...(told.ph !== undefined && after.placed?.reading === told.ph && { ph: told.ph }),
   };
 }

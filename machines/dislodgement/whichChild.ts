@@ -6,8 +6,8 @@ import type { Told, Weight, WeightTold } from '../facts.ts';
 import { type Context, type Facts, type Filed, noFacts } from './context.ts';
 
 /** The file of one of the family's children; a number that no child has is an impossible state. */
-function fileOf({ children }: Context, is: number): Filed {
-  const file = children?.files[is];
+function fileOf(files: readonly Filed[], is: number): Filed {
+  const file = files[is];
   if (file === undefined) throw new Error(`a family has no child ${is}`);
   return file;
 }
@@ -15,7 +15,7 @@ function fileOf({ children }: Context, is: number): Filed {
 /** This child's file, still to be confirmed, in the place of what was known: all is decided anew, but what the silence of every nurse decided. */
 export function withChild(context: Context, is: number): Context {
   if (context.children === null) throw new Error('there is only one child');
-  const { file, facts } = fileOf(context, is);
+  const { file, facts } = fileOf(context.children.files, is);
   const stands = context.outcome?.to === 'go-in' && context.outcome.reason === 'nobody-answered';
   return {
     ...context,

@@ -1,7 +1,7 @@
 /** What a text says beside its main meaning: at every place of a case a fact told is taken, and a person asked for is called. */
 import { describe, expect, it } from 'vitest';
 import type { TextEvent, Unstamped } from '#machines/events.ts';
-import type { QuestionKey } from '#machines/facts.ts';
+import type { PageReason, QuestionKey } from '#machines/facts.ts';
 import { places } from '#tests/golden/places.ts';
 import { values } from './attack/alphabet.ts';
 import type { Night } from './night.ts';
@@ -25,15 +25,21 @@ const texts: readonly Unstamped<TextEvent>[] = [
   ...([1, 2, 3, null] as const).map((step) => ({ ...beside, type: 'repeat', step }) as const),
   { ...beside, type: 'unclear', why: 'unreadable' },
   { ...beside, type: 'relayed', nurse: 'Ana' },
+  { ...beside, type: 'cannotWait', what: 'seizure medicine' },
+  { ...beside, type: 'person' },
+  { ...beside, type: 'signs', sure: ['breathing'], near: [] },
   { ...beside, type: 'signs', sure: ['leak'], near: [] },
   { ...beside, type: 'signs', sure: [], near: ['bleeding'] },
   { ...beside, type: 'signs', sure: [], near: [] },
 ];
 
-/** A danger just told calls at the highest level; a phone that goes on in another case has its person called from there. */
+/** Reasons that call a nurse for the family whether or not it asks for her. */
+const calling: ReadonlySet<PageReason> = new Set(['person-wanted', 'danger-sign', 'cannot-wait']);
+
+/** A phone that goes on in another case has its person called from there. */
 const missing = (night: Night, event: Unstamped<TextEvent>) => {
   const after = night.branch().text(event);
-  const called = after.raised.some((reason) => reason === 'person-wanted' || reason === 'danger-sign');
+  const called = after.raised.some((reason) => calling.has(reason));
   return [...(after.view.latexAllergy ? [] : ['fact']), ...(called || after.view.closed ? [] : ['person'])];
 };
 

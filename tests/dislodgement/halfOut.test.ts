@@ -47,6 +47,13 @@ describe('half out, then out entirely', () => {
     expect(night.asking).toBe('tube-kind');
   });
 
+  it('a fact told and a person wanted beside it are heard', () => {
+    const night = new Night().tell({ tubeKind: 'half-out' }).answer('unwell', 'no');
+    night.hear('outAgain', { told: { latexAllergy: true }, person: true });
+    expect(night.view.latexAllergy).toBe(true);
+    expect(night.raised).toEqual(['came-out-again', 'person-wanted']);
+  });
+
   it('is asked about again after the answer half out', () => {
     const night = new Night().hear('told').answer('unwell', 'no').answer('tube-kind', 'half-out');
     expect(night.hear('outAgain').asking).toBe('tube-kind');

@@ -160,6 +160,11 @@ export class Night {
     });
   }
 
+  /** Another phone says whose child it is with. */
+  joinedBy(lastFour: string): this {
+    return this.step({ machine: 'conversation', event: { type: 'phone.joined', lastFour, ...this.stamp() } });
+  }
+
   /** The nurse passes the page on. */
   pass(from: 0 | 1 | 2 = 0, nurse = 'Ana'): this {
     return this.step({ machine: 'paging', event: { type: 'pass', nurse, from, ...this.stamp() } });

@@ -130,6 +130,22 @@ describe('a fact a nurse corrects', () => {
   });
 });
 
+describe('a fact a nurse corrects in an emergency', () => {
+  it('is kept, and nothing is said', () => {
+    const night = toContents().signs('breathing').corrects({ tubeKind: 'gj' });
+    expect(night.view.facts.tubeKind).toBe('gj');
+    expect(night.said).toEqual([]);
+  });
+});
+
+describe('a case that a nurse closes', () => {
+  it('calls nobody any more', () => {
+    const night = held().close();
+    expect(night.view).toMatchObject({ closed: true, states: { paging: ['paging', 'paging.idle'] } });
+    expect(night.wait(24 * 60).effects).toEqual([]);
+  });
+});
+
 describe('a reading changed in a hold', () => {
   it('is news for whoever took the case', () => {
     const night = held().take();
@@ -159,7 +175,9 @@ describe('what the family hears of a page', () => {
       expect.objectContaining({ say: expect.objectContaining({ key: 'pageBegan', params: { mostMinutes: 20 } }) }),
     );
     expect(night.take().said).toEqual(['pageTaken']);
-    expect(night.pass().said).toEqual(['pagePassed']);
+    expect(night.pass().effects).toContainEqual(
+      expect.objectContaining({ say: { key: 'pagePassed', params: { nurse: 'Ana' }, preface: [] } }),
+    );
   });
 });
 

@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Context, Filed } from '#machines/dislodgement/context.ts';
 import { foldMayJoin, toldSoFar } from '#machines/dislodgement/sameChild.ts';
+import { noteTold } from '#machines/dislodgement/told.ts';
 import {
   noChildYet,
   noneOfThem,
@@ -53,6 +54,39 @@ describe('named', () => {
   it('a number that no child has is a defect', () => {
     expect(() => withChild(ofFamily(inUse, null), 2)).toThrow('a family has no child 2');
     expect(() => withChild(inUse, 0)).toThrow('there is only one child');
+  });
+});
+
+describe('named in a text', () => {
+  const hear = (before: Context, children: readonly number[], corrects: boolean) =>
+    noteTold(before, { told: { children }, corrects });
+  const goesOn = { otherChild: true, preface: [{ key: 'oneChild' }] } as const;
+
+  it('what its file holds is there to be confirmed, not repeated back as if it had been told', () => {
+    const unknown = but(nothingIn, { facts: { tubeKind: null, firstPlaced: null, weight: null } });
+    const { facts, unrepeated } = hear(ofFamily(unknown, null), [0], false);
+    expect(facts).toMatchObject({ tubeKind: 'g', firstPlaced: oldTract, weight: { kg: 9 } });
+    expect(unrepeated).toEqual({});
+  });
+
+  it('what was told before stands beside its file as a fact told unasked, also where words of correction name it', () => {
+    const before = ofFamily(but(nothingIn, { facts: { tubeKind: 'gj' } }), null);
+    expect(hear(before, [0], true).facts.tubeKind).toBe('gj');
+    const less = ofFamily(nothingIn, null);
+    expect(hear(less, [1], true).facts.tubeKind).toBe('gj');
+  });
+
+  it('is the child it is about already: nothing is new', () => {
+    for (const corrects of [false, true]) {
+      expect(hear(ofFamily(nothingIn, 1), [1], corrects)).toEqual(ofFamily(nothingIn, 1));
+      expect(hear(ofFamily(nothingIn, 1), [], corrects)).toEqual(ofFamily(nothingIn, 1));
+    }
+  });
+
+  it('beside it another child, or two others as a correction: the line goes on for the one, and a nurse is called', () => {
+    const before = ofFamily(nothingIn, 1);
+    expect(hear(before, [0, 1], false)).toEqual(but(before, goesOn));
+    expect(hear(before, [0, 2], true)).toEqual(but(before, goesOn));
   });
 });
 

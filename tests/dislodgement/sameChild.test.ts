@@ -65,4 +65,10 @@ describe('whether it is the child of another open case', () => {
     expect(night.view).toMatchObject({ closed: true, told: { tubeKind: 'gj', weight: { kg: 9 } } });
     expect(night.said).toEqual([]);
   });
+
+  it('and whoever is being called for it is called from the other case, not from here', () => {
+    const night = asked().hear('person').answer('who', 'joins');
+    expect(night.view.states.paging).toEqual(['paging', 'paging.idle']);
+    expect(night.wait(24 * 60).effects).toEqual([]);
+  });
 });

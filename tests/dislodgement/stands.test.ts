@@ -9,6 +9,7 @@ const read = (high: number) => toContents().answer('contents', 'yes').answer('ph
 const wrong = (night: Night, key: QuestionKey | null) =>
   night.text({ type: 'correct', key, told: {}, person: false, corrects: true });
 const plainYes = (night: Night) => wrong(night, 'unwell').answer('unwell', 'yes');
+const prefaces = (night: Night) => night.effects.flatMap((effect) => (effect.type === 'say' ? effect.say.preface : []));
 const paramsOf = (night: Night, key: string) =>
   night.all.flatMap((effect) => (effect.type === 'say' && effect.say.key === key ? [effect.say.params] : []));
 const ownTube = () => {
@@ -36,14 +37,49 @@ describe('securing', () => {
   });
 });
 
+const inUse = () => read(5).answer('secured', 'yes');
+
 describe('a tube in use', () => {
   it.each([
     ['own', ownTube],
-    ['temporary', () => read(5).answer('secured', 'yes')],
+    ['temporary', inUse],
+  ] as const)('%s: is said to be the one that may be used, and to a later text that it still may', (tube, make) => {
+    const night = make();
+    expect(paramsOf(night, 'use')).toEqual([{ tube, stayDays: night.protocol.clinical.stayDays }]);
+    expect(paramsOf(night.hear('smallTalk'), 'useStill')).toEqual([{ tube }]);
+  });
+
+  it.each([
+    ['own', ownTube],
+    ['temporary', inUse],
   ] as const)('%s: a text that cannot be read asks for the danger signs again', (_tube, make) => {
     const night = make().unclear();
     expect(night.view).toMatchObject({ asking: 'unwell', disposition: null });
     expect(night.raised).toEqual(['unread']);
+    expect(prefaces(night)).toContainEqual({ key: 'goesToNurse' });
+  });
+
+  it('what such a text tells, and the person it wants, are heard', () => {
+    const beside = { told: { latexAllergy: true }, person: true, corrects: false } as const;
+    const night = inUse().text({ type: 'unclear', why: 'unreadable', ...beside });
+    expect(night.view.latexAllergy).toBe(true);
+    expect(new Set(night.raised)).toEqual(new Set(['person-wanted', 'unread']));
+  });
+});
+
+describe('a tube through the nose', () => {
+  it('is for the nurse, and a later text hears that it still is', () => {
+    const night = new Night().tell({ tubeKind: 'nose' }).answer('unwell', 'no');
+    expect(night.said).toContain('nurse');
+    expect(night.hear('smallTalk').said).toEqual(['nurseStill']);
+  });
+});
+
+describe('a warning sign', () => {
+  it('told anew once the tube came out again calls anew', () => {
+    const night = toContents().signs('fever');
+    expect(night.raised).toContain('warning-sign');
+    expect(night.hear('outAgain').signs('fever').raised).toContain('warning-sign');
   });
 });
 
@@ -65,6 +101,7 @@ describe('an emergency', () => {
     const night = plainYes(read(5)).hear('tubeProblem');
     expect(night.view.disposition).toBe('emergency');
     expect(night.said).toEqual(['emergencyStill']);
+    expect(night.raised).toEqual(['tube-problem']);
     expect(wrong(night, 'unwell').answer('unwell', 'no').view.disposition).toBe('hold');
   });
 });
@@ -75,6 +112,14 @@ describe('when no nurse answers', () => {
     expect(paramsOf(carriesOn, 'pageUnanswered')).toEqual([{ advice: 'carry-on' }]);
     expect(paramsOf(read(8).hear('person').wait(20), 'pageUnanswered')).toEqual([{ advice: 'stay' }]);
     expect(paramsOf(toContents().signs('breathing').wait(20), 'pageUnanswered')).toEqual([{ advice: 'stay' }]);
+  });
+
+  it('one that waited for its recheck is sent in where it would have to wait for her again', () => {
+    const night = read(8).hear('person').wait(60);
+    night.clinicOpen = true;
+    night.answer('after-in', 'no').answer('contents', 'yes').answer('ph', ph(8));
+    expect(night.view.disposition).toBe('go-in');
+    expect(paramsOf(night, 'goIn')).toMatchObject([{ reason: 'nobody-answered' }]);
   });
 
   it('a family that waits for her goes in: held, or with a tube through the nose', () => {

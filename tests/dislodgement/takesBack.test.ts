@@ -123,7 +123,7 @@ describe('a fact that changed under an outcome', () => {
     expect(reopened).toEqual(reopened.outcome === null ? but(after, { outcome: null, disposition: null }) : after);
     return reopened.outcome === null;
   };
-  const going = (reason: 'nobody-answered' | 'nurse' | 'kind') =>
+  const going = (reason: 'nobody-answered' | 'nurse' | 'kind' | 'tract') =>
     but(inUse, { outcome: { to: 'go-in', reason }, disposition: 'go-in' });
 
   it.each([
@@ -143,6 +143,12 @@ describe('a fact that changed under an outcome', () => {
     ['a hold, by a number without its unit', heldHard, { facts: { bareWeight: 6 } }, false],
     ['a hold, by a warning sign', heldHard, { warning: true }, true],
     ['a hold, by what the danger signs came to', heldHard, { unwell: 'unread' }, true],
+    [
+      'going in for a tract not known, by one that allows it',
+      but(going('tract'), { facts: { firstPlaced: 'unknown' } }),
+      { facts: { firstPlaced: oldTract } },
+      true,
+    ],
     ['going in for its kind', going('kind'), { facts: { tubeKind: 'j' } }, true],
     ['going in as nobody answered', going('nobody-answered'), { facts: { tubeKind: 'j' } }, false],
     ['going in by a nurse', going('nurse'), { facts: { tubeKind: 'j' } }, false],

@@ -30,6 +30,14 @@ describe('told in passing', () => {
     ],
     ['a kind that asks for more care', {}, { tubeKind: 'gj' }, { facts: { tubeKind: 'gj' }, stepsSent: null }],
     ['a kind that asks for less', { facts: { tubeKind: 'gj' } }, { tubeKind: 'g' }, {}],
+    [
+      'a kind that asks for less than the file',
+      { file: 'unconfirmed', facts: { tubeKind: 'gj' } },
+      { tubeKind: 'g' },
+      {},
+    ],
+    ['the same kind', {}, { tubeKind: 'g' }, {}],
+    ['which tube is half out, of one that is all out', {}, { halfOutOf: 'g' }, {}],
     ['a doubt about a GJ', { facts: { tubeKind: 'gj' } }, { tubeKind: 'unknown' }, {}],
     ['a nose tube after another', {}, { tubeKind: 'nose' }, {}],
     ['another after a nose tube', { facts: { tubeKind: 'nose' } }, { tubeKind: 'j' }, { facts: { tubeKind: null } }],
@@ -41,6 +49,7 @@ describe('told in passing', () => {
     ],
     ['a younger tract', {}, { firstPlaced: daysBefore(40) }, { facts: { firstPlaced: daysBefore(40) } }],
     ['an older tract', {}, { firstPlaced: olderTract }, {}],
+    ['a tract perhaps older', {}, { firstPlaced: { ...oldTract, earliest: olderTract.earliest } }, {}],
     ['a tract not known any more', {}, { firstPlaced: 'unknown' }, {}],
     [
       'a tract where none was known',
@@ -74,6 +83,7 @@ describe('told in passing', () => {
     ['a kit before it was asked for', { facts: { kit: null } }, { kit: 'yes' }, { facts: { kit: 'yes' } }],
     ['a kit to a child with a latex allergy', { facts: { kit: null, latexAllergy: true } }, { kit: 'yes' }, {}],
     ['no strips', {}, { strips: 'no' }, { facts: { strips: 'no' } }],
+    ['no strips, once more', { facts: { strips: 'no' } }, { strips: 'no' }, {}],
     ['strips after all', { facts: { strips: 'no' } }, { strips: 'yes' }, { facts: { strips: null } }],
     ['strips before they were asked for', { facts: { strips: null } }, { strips: 'yes' }, { facts: { strips: 'yes' } }],
     ['an allergy, with a kit', {}, { latexAllergy: true }, { facts: { latexAllergy: true, kit: null } }],
@@ -87,6 +97,12 @@ describe('told in passing', () => {
       { facts: { born: daysBefore(60) } },
     ],
     ['an older age', { facts: { born: daysBefore(60) } }, { born: daysBefore(90) }, {}],
+    [
+      'an age perhaps older',
+      { facts: { born: daysBefore(60) } },
+      { born: { ...daysBefore(60), earliest: daysBefore(90).earliest } },
+      {},
+    ],
     ['how it went in, while it is out', {}, { insertedHow: 'hard' }, {}],
     ['a reading, while it is out', {}, { ph: { low: 8, high: 8 } }, {}],
     [
@@ -127,6 +143,7 @@ describe('told as a correction', () => {
 describe('told of the tube that is in', () => {
   it.each([
     ['hard', inUse, 'hard', false, { placed: { how: 'hard', cleared: false } }],
+    ['hard, which a nurse has cleared', but(inUse, { placed: { how: 'hard' } }), 'hard', false, {}],
     ['easy, as a correction at rest', but(inUse, { placed: { how: 'hard' } }), 'easy', true, {}],
     ['easy, in passing', but(inUse, { outcome: null, placed: { how: 'hard' } }), 'easy', false, {}],
     [

@@ -118,6 +118,16 @@ describe('a case as it is seen', () => {
     expect(toContents().signs('breathing').view.temporarySinceMs).toBeNull();
   });
 
+  it('has no stay any more once the tube is out', () => {
+    const night = read('easy').answer('secured', 'yes').hear('outAgain');
+    expect(night.view).toMatchObject({ tubeIn: null, temporarySinceMs: null });
+  });
+
+  it('what was answered last can be taken back while the conversation asks, whatever else is still to be answered', () => {
+    const night = read('easy').answer('secured', 'yes').wait(180).near('bleeding');
+    expect(night.view).toMatchObject({ asking: 'unwell', answered: 'secured' });
+  });
+
   it('is in a state of each machine', () => {
     expect(read('hard').take().view.states).toEqual({
       conversation: ['dislodgement', 'dislodgement.close', 'dislodgement.close.hold'],

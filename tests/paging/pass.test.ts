@@ -34,6 +34,13 @@ describe('a page passed on', () => {
     expect(lines(line.advance(5))).toEqual(['65 urgent 2 text no-strips,after-feed-reading']);
   });
 
+  it('by the second, who took it, goes on to the third', () => {
+    const line = page();
+    line.send(raise('silence'));
+    line.send({ type: 'take', nurse: 'Wren', from: 1 });
+    expect(lines(line.send(pass(1)))).toEqual(['0 passed Wren', '0 urgent 2 text silence']);
+  });
+
   it('by the third begins again with the first', () => {
     const line = page();
     line.send(raise('silence'));
@@ -100,6 +107,14 @@ describe('a case taken over', () => {
     line.send({ type: 'case.stands', waitsForNurse: true, touched: true });
     expect(lines(line.advance(29))).toEqual([]);
     expect(lines(line.advance(1))).toEqual(['59 tellNurse urgent untouched']);
+  });
+
+  it('is no further "I take it": who has it keeps it', () => {
+    const line = page();
+    line.send(raise('no-strips'));
+    line.send({ type: 'take', nurse: 'Wren', from: 0 });
+    expect(line.send({ type: 'take', nurse: 'Bo', from: 1 })).toEqual([]);
+    expect(line.snapshot.context).toMatchObject({ takenBy: 'Wren', place: 0 });
   });
 
   it('is nothing while nobody has it', () => {
