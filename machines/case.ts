@@ -38,6 +38,8 @@ export type Clarifying = 'sign' | 'unit' | 'how' | 'last-seen' | 'look' | 'doubt
 /** The facts as the public interface names them. */
 export interface PublicFacts {
   readonly tubeKind?: TubeKind;
+  /** Of a tube half out, the kind it was told to be. */
+  readonly halfOutOf?: TubeKind;
   readonly firstPlaced?: DateRange;
   readonly weightKg?: number;
   readonly weightBand?: WeightBand;

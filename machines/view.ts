@@ -84,9 +84,10 @@ function idsOf(snapshot: { readonly _nodes: readonly { readonly id: string }[] }
 
 /** The facts as the public interface names them; what is not known is absent. */
 function publicFacts({ facts, placed }: Context): PublicFacts {
-  const { tubeKind, firstPlaced, weight, cameOutAtMs } = facts;
+  const { tubeKind, halfOutOf, firstPlaced, weight, cameOutAtMs } = facts;
   return {
     ...(tubeKind !== null && { tubeKind }),
+    ...(halfOutOf !== null && { halfOutOf }),
     ...(firstPlaced !== null && firstPlaced !== 'unknown' && { firstPlaced }),
     ...(weight !== null && weight !== 'unknown' && 'kg' in weight && { weightKg: weight.kg }),
     ...knownBand(weight),

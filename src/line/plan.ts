@@ -162,7 +162,7 @@ function nursePage(
   effect: Extract<Effect, { type: 'callNurse' }>,
   reached: Place,
 ): NursePage {
-  const { tubeKind, firstPlaced, ph, cameOutAt } = view.facts;
+  const { tubeKind, halfOutOf, firstPlaced, ph, cameOutAt } = view.facts;
   const { site, clinical } = scene.protocol;
   const { nowMs } = scene.turn;
   const outMs = cameOutAt === undefined ? null : nowMs - Date.parse(cameOutAt);
@@ -173,7 +173,8 @@ function nursePage(
     dangerSigns: view.dangerSigns,
     caregiver: scene.theCase.number,
     language: languageOf(scene.protocol.site, scene.theCase.language, scene.theCase.file),
-    tubeKind: tubeKind ?? null,
+    // Where it is now is said by what is inside.
+    tubeKind: (tubeKind === 'half-out' ? halfOutOf : tubeKind) ?? null,
     tract: firstPlaced === undefined ? null : tractVerdict(firstPlaced, today(nowMs, site.timeZone), clinical),
     firstPlaced: firstPlaced ?? null,
     inside: view.inside,

@@ -19,6 +19,15 @@ describe.each(backends())('on the $name database', (backend) => {
   /** Held for a hard insertion whose reading passed. */
   const held = () => converse(line, phone, { ...goesWell, 'tube-in': 'hard' }, ['hold']);
 
+  it('is told of a tube half out which kind it is, and once that it is half out', async () => {
+    const other = '+12025550186';
+    await line.text(other, 'her gj tube is half out');
+    const [page] = to(await line.text(other, 'no'), first);
+    expect(page).toMatch(
+      /^URGENT .*: (?:tube kind not for use at home; )?tube half out.* GJ tube\. Half out, told: go in\./,
+    );
+  });
+
   describe('her own correction', () => {
     it('does not page her for the case she has; its answer tells her what is new', async () => {
       await held();
