@@ -14,7 +14,7 @@ const sayShape = z.object({
 });
 /** Its words are typed where they are written and where they are worded; here only that it is one. */
 const say = z.custom<Say>((value) => sayShape.safeParse(value).success);
-const delayed = z.looseObject({ delay: z.number() });
+const immediate = z.looseObject({ delay: z.undefined() });
 
 const afterEvent = z.templateLiteral(['xstate.after.', z.string()]);
 
@@ -61,5 +61,5 @@ export function parseAction(action: { readonly type: string; readonly params: un
 
 /** XState lists what it raises at once and has already heard. */
 function isImmediateRaise(type: string, params: unknown): boolean {
-  return type === 'xstate.raise' && !delayed.safeParse(params).success;
+  return type === 'xstate.raise' && immediate.safeParse(params).success;
 }

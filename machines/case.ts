@@ -136,7 +136,7 @@ export function stepCase(protocol: Protocol, snapshots: CaseSnapshots, signal: C
 /** Whoever has the case hears where it has come to rest, unless her own text brought it there or a page says so. */
 function restsAnew(running: Running, { event }: CaseSignal, told: Disposition | null): readonly Effect[] {
   const { disposition } = running.conversation.context;
-  if (!running.pagingIsTaken || ('byTaker' in event && event.byTaker === true)) return [];
+  if (!running.pagingIsTaken || 'byTaker' in event) return [];
   if (disposition === null || disposition === 'recheck' || disposition === told) return [];
   return [{ type: 'tellStands', disposition }];
 }

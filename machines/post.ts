@@ -91,7 +91,7 @@ interface Sorted {
 export function sort(actions: readonly Action[], { machine, event }: Post): Sorted {
   const sorted: Sorted = { effects: [], posts: [] };
   const stamp: Stamp = { at: event.at, clinicOpen: event.clinicOpen };
-  const byTaker = 'byTaker' in event && event.byTaker === true;
+  const byTaker = 'byTaker' in event;
   for (const action of actions) {
     if (action.type === 'page') sorted.posts.push({ machine: 'paging', event: raised(action.params, stamp, byTaker) });
     else sortOne(action, machine, stamp, sorted);
@@ -152,8 +152,6 @@ function sortOne(
       return;
     case 'xstate.cancel':
       effects.push({ type: 'cancelTimer', machine, id: action.params.sendId });
-      return;
-    case 'inside':
       return;
   }
 }

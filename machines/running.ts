@@ -93,10 +93,10 @@ export class Running {
     return typeof value === 'object' && value !== null && 'taken' in value;
   }
 
-  /** What is to be kept; a machine that nobody asked for is kept as it was. */
+  /** What is to be kept; a machine that nobody asked for is kept as it was, and for the conversation every text asks. */
   save(): CaseSnapshots {
     return {
-      conversation: this.#conversation === undefined ? this.#saved.conversation : save(this.#conversation),
+      conversation: save(this.conversation),
       paging: this.#paging === undefined ? this.#saved.paging : save(this.#paging),
       aftercare: this.#aftercare === undefined ? this.#saved.aftercare : save(this.#aftercare),
     };

@@ -58,6 +58,7 @@ describe('an action that leaves the machines', () => {
     ['beginAftercare', { after: 'hold', sinceMs: 5 }],
     ['beginAftercare', { after: 'use' }],
     ['xstate.raise', { ...raised, delay: -1 }],
+    ['xstate.raise', { ...raised, delay: Number.NaN }],
     ['xstate.raise', { ...raised, id: undefined }],
     ['xstate.raise', { ...raised, event: { type: 'tick' } }],
     ['xstate.raise', { ...raised, event: undefined }],
