@@ -80,7 +80,7 @@ function edgesOf(node: StateNode): MapEdge[] {
 
 /** `xstate.after.quiet.dislodgement.placement.ph` reads as "after quiet". */
 function plainEvent(eventType: string): string {
-  const delay = /^xstate\.after\.([^.]+)\./.exec(eventType)?.[1];
+  const delay = /xstate\.after\.([^.]+)\./.exec(eventType)?.[1];
   return delay === undefined ? eventType : `after ${delay}`;
 }
 
