@@ -115,7 +115,7 @@ const taken = kit.createStateConfig({
     ],
     // Another takes it over.
     stepsIn: { actions: noteCalled },
-    take: { guard: 'takesOver', target: '.quiet', actions: ['noteTaker', tellTaken] },
+    take: { guard: 'takesOver', actions: ['noteTaker', tellTaken] },
     // She had it and gives it on: the family hears so.
     pass: [
       { guard: 'hasMoved', target: 'climbing', actions: ['giveBack', tellPassed] },
