@@ -7,6 +7,7 @@ import { FolderInUse, NoLineDatabase, NoSuchCase, RecordBroken, RecordUsage } fr
 import { openEmbedded } from '#src/store/embedded.ts';
 import { lockFolder } from '#src/store/folderLock.ts';
 import { type Kept, keepNights, nights, nowhere, secret } from './nights.ts';
+import { faultsOfXml } from './wellFormed.ts';
 
 let kept: Kept;
 const caseOf = (name: string) => String(nights.findIndex((night) => night.name === name) + 1);
@@ -107,6 +108,20 @@ describe('the picture', () => {
     const svg = await draw('recheck');
     expect(svg).toMatch(/<svg [^>]*role="img" aria-labelledby="title desc"/);
     expect(svg).toMatch(/<desc id="desc">.*pH 6\.5 to 7 against a limit of 6\..*family told recheck\..*<\/desc>/);
+  });
+
+  it.each(nights.map(({ name }) => name))('of %s is XML that a browser shows', async (name) => {
+    expect(faultsOfXml(await draw(name))).toEqual([]);
+  });
+
+  it.each([
+    ['<a b="1" b="2"/>', 'an attribute twice in <a b="1" b="2"/>'],
+    ['<a><b></a></b>', '</a> closes what is not open'],
+    ['<a>1 & 2</a>', 'a bare ampersand in 1 & 2'],
+    ['<a', 'no tag at <a'],
+    ['<a>', 'a is not closed'],
+  ])('that is %s would be none', (xml, fault) => {
+    expect(faultsOfXml(xml)[0]).toBe(fault);
   });
 
   it('tells by shape and words, not by colour', async () => {

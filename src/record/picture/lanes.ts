@@ -2,7 +2,7 @@
 import type { Course, CourseReading, TubeSpan } from '../course.ts';
 import { type CaseRecord, nameOf, type RecordedPage } from '../read.ts';
 import { phOf } from '../timeline.ts';
-import { box, cross, disc, eye, faint, ink, inRows, line, paper, rowsOf, square, triangle, words } from './marks.ts';
+import { box, cross, disc, eye, faint, inRows, line, paper, rowsOf, square, triangle, words } from './marks.ts';
 import { type Scale, spread } from './scale.ts';
 
 export interface Lane {
@@ -156,14 +156,7 @@ type Look = 'out' | 'not' | 'use';
 
 function shape(look: Look, x: number, top: number, width: number): string {
   if (look === 'out') return line(x, top + 9, x + width, top + 9, 'stroke-width="2" stroke-dasharray="1 5"');
-  return box(
-    x,
-    top,
-    width,
-    18,
-    look === 'not' ? 'url(#not)' : paper,
-    `stroke-width="${look === 'use' ? 3 : 1}" stroke="${ink}"`,
-  );
+  return box(x, top, width, 18, look === 'not' ? 'url(#not)' : paper, `stroke-width="${look === 'use' ? 3 : 1}"`);
 }
 
 function gapBefore({ tubes: all, cameOutMs }: Course, index: number) {
