@@ -1,4 +1,4 @@
-/** The outbox: one message in flight for each phone, in our order; unknown fates hold ten seconds, emergencies never wait. */
+/** The outbox: one message in flight for each phone, in our order; unknown fates hold ten seconds, emergencies only a call for a call. */
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import type { Fate } from '#src/carrier/port.ts';
 import { holdMs, settleUnsure } from '#src/line/fates.ts';

@@ -73,7 +73,7 @@ async function miscarried({ database, carrier }: Rested): Promise<string[]> {
     if (times > 1) faults.push(`message ${id} was sent ${times} times`);
     if (times === 0 && state !== 'refused') faults.push(`message ${id} is ${state} and was never sent`);
   }
-  // An emergency waits for nobody, and one whose fate is unknown, or whose process died, holds others for ten seconds at most.
+  // An emergency waits for nobody but another call to its phone, and one whose fate is unknown, or whose process died, holds others for ten seconds at most.
   const free = new Set(rows.filter((row) => row.urgent || row.tries > 1).map(({ id }) => id));
   for (const [to, sent] of Map.groupBy(carrier.made, (one) => one.to)) {
     const plain = sent.filter(({ id }) => !free.has(id) && !carrier.troubled.has(id)).map(({ id }) => id);
