@@ -1,6 +1,7 @@
 /** The words every file shares: what the machines say in them passes their own boundary. */
 import { describe, expect, it } from 'vitest';
 import { parseAction } from '#machines/action.ts';
+import { dueWhats, machineNames } from '#machines/effects.ts';
 import { dispositions, languageCodes, pageReasons, type TubeKind } from '#machines/facts.ts';
 import { levelOf } from '#machines/paging/levels.ts';
 import { Night, oldTract, startMs, toContents, toInsertion } from '#tests/dislodgement/night.ts';
@@ -37,4 +38,15 @@ it('what a caregiver was last told to do is all that a case can come to', () => 
     told('nose'),
   ];
   expect(nights.map(({ view }) => view.disposition)).toEqual(dispositions);
+});
+
+describe('what waits in a case', () => {
+  it('is a timer of one of its machines, for one of these', () => {
+    const read = (high: number) => toContents().answer('contents', 'yes').answer('ph', { low: high, high });
+    const nights = [new Night().hear('person'), read(8), read(5).answer('secured', 'yes')];
+    const timers = nights.flatMap(({ all }) => all.flatMap((effect) => (effect.type === 'startTimer' ? [effect] : [])));
+    expect(new Set(timers.map(({ what }) => what))).toEqual(new Set(dueWhats));
+    expect(new Set(timers.map(({ machine }) => machine))).toEqual(new Set(machineNames));
+    expect(Object.keys(new Night().view.states)).toEqual(machineNames);
+  });
 });
