@@ -27,6 +27,15 @@ describe('the wait for the recheck', () => {
   });
 });
 
+describe('a second high reading while the clinic is open', () => {
+  it('is held, and the clinic arranges what comes next', () => {
+    const night = read(8).wait(60);
+    night.clinicOpen = true;
+    night.answer('after-in', 'no').answer('contents', 'yes').answer('ph', ph(8));
+    expect(paramsOf(night, 'hold')).toEqual([{ reason: 'second-high', clinicArranges: true }]);
+  });
+});
+
 describe('securing', () => {
   it('"no" once is asked again in few words, twice is held and a nurse called', () => {
     const night = read(5).answer('secured', 'no');
