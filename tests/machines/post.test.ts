@@ -1,8 +1,10 @@
 /** Where a text of one case goes: to the question it answers, and what it tells or wants beside that to whom it concerns. */
 import { describe, expect, it } from 'vitest';
 import { openCase } from '#machines/case.ts';
+import { paging } from '#machines/paging/machine.ts';
 import { type Post, step } from '#machines/post.ts';
 import { Running } from '#machines/running.ts';
+import { stepped } from '#machines/withoutActor.ts';
 import { Night, protocolWith, startMs, toContents } from '#tests/dislodgement/night.ts';
 
 const ph = (high: number) => ({ low: high, high });
@@ -69,6 +71,14 @@ describe('a machine that ends in error', () => {
     const event = { type: 'xstate.error.actor.child', error: new Error('gone'), at: startMs, clinicOpen: false };
     expect(() => step(running, { machine, event } as unknown as Post)).toThrow('gone');
   });
+});
+
+it('a machine that has nothing to hear asks for nothing', () => {
+  const protocol = protocolWith();
+  const before = new Running(protocol, openCase(protocol, null, startMs)).paging;
+  const [after, asked] = stepped(paging, before, { type: 'touch', at: startMs, clinicOpen: false });
+  expect(asked).toEqual([]);
+  expect(after.value).toBe('idle');
 });
 
 it('a tube of its own has no stay that ends', () => {
