@@ -46,7 +46,7 @@ export const corrects =
   /\b\d[\d.]* (?:\w+ )?(?:et )?(?:pas|non) \d|\b(?:desole|pardon|oups|oops|en fait|enfait|je voulais dire|voulais dire|je (?:veux|veut) dire|correction|rectification|faute de frappe|erreur|trompee?|gouree?|plantee?|mal lu|relu|fausse?|faux|reverifie\w*|non attend\w*|attend\w* non|plutot|au lieu de|enfin non|(?:regarde|verifie) (?:encore|a nouveau|de nouveau)|devrait etre|pas \d[\d.]* (?:mais|cest|cetait)|pas (?:une? )?(?:g|gj|j)\b|cest pas (?:une? )|finalement cest)\b/;
 
 const medicine =
-  '(?:medicaments?|medocs?|doses?|cachets?|comprimes?|insuline|antibiotiques?|steroides?|cortisone|hydrocortisone|glucose|traitements?|sirop|keppra|anti ?-?epileptiques?)';
+  '(?:medicaments?|medocs?|doses?|cachets?|comprimes?|insuline|antibiotiques?|steroides?|cortisone|hydrocortisone|glucose|traitements?|sirop|levetiracetam|anti ?-?epileptiques?)';
 const mustHave =
   '(?:medicaments?|medocs?|doses?|cachets?|comprimes?|insuline|gavages?|repas|nutrition|alimentation|lait|antibiotiques?|steroides?|hydrocortisone|cortisone|sucre|glucose|traitements?|remedes?|pilules?|anti ?-?epileptiques?|sirop|biberon)';
 const organ =
