@@ -217,3 +217,8 @@ export function caseCode(caseId: number): string {
   const letter = letters[Math.floor(caseId / 100) % letters.length];
   return `${letter}${String(caseId % 100).padStart(2, '0')}`;
 }
+
+/** Whether it has the form of a code, be it of no case at all. */
+export function isCodeLike(text: string): boolean {
+  return /^[A-Z]\d\d$/.test(text);
+}

@@ -1,7 +1,7 @@
 /** A nurse's text: one of her words about one of her cases, or, from the same phone, a parent's text. Read this first. */
 import { statement } from '#src/store/database.ts';
 import { opens, readFresh } from './caregiver.ts';
-import { familyOf, type LockedCase, lockPagedCases } from './cases.ts';
+import { familyOf, isCodeLike, type LockedCase, lockPagedCases } from './cases.ts';
 import type { HeardText } from './line.ts';
 import { askToClear, askToClose, askToCorrect, askToSendIn, report, settlePending } from './nurse/confirmed.ts';
 import { type Desk, tell, withoutCode, withoutName } from './nurse/desk.ts';
@@ -59,7 +59,7 @@ export async function answerNurse(parts: Parts, turn: Turn, phone: Phone, text: 
 function unknownCode({ parts }: Desk, body: string): string | null {
   const [word = '', code = '', ...more] = body.trim().split(/\s+/);
   const bare = code.replace(/[^A-Za-z0-9]/g, '').toUpperCase();
-  if (!/^[A-Z]\d\d$/.test(bare)) return null;
+  if (!isCodeLike(bare)) return null;
   return parts.readNurse([word, ...more].join(' ')).word === 'other' ? null : bare;
 }
 

@@ -1,16 +1,7 @@
 /** A tube half out that comes out entirely: which tube it is is not asked again where it was told or filed. */
 import { describe, expect, it } from 'vitest';
-import type { FamilyFile } from '#machines/facts.ts';
-import { Night, oldTract } from './night.ts';
+import { Night, oldTract, wren } from './night.ts';
 
-const file: FamilyFile = {
-  child: 'Wren',
-  born: '2024-06-01',
-  tubeKind: 'g',
-  firstPlaced: '2024-11-01',
-  weightKg: 9,
-  weighedOn: '2027-03-01',
-};
 const allOut = (night: Night) => {
   night.answer('unwell', 'no');
   expect(night.view).toMatchObject({ disposition: 'go-in', inside: 'half-out' });
@@ -29,7 +20,7 @@ describe('half out, then out entirely', () => {
   });
 
   it('is the kind on file, which is still to be confirmed', () => {
-    const night = allOut(new Night(file).tell({ tubeKind: 'half-out' }));
+    const night = allOut(new Night(wren).tell({ tubeKind: 'half-out' }));
     expect(night.view).toMatchObject({ asking: 'confirm', facts: { tubeKind: 'g' } });
     expect(night.answer('confirm', 'no').asking).toBe('tube-kind');
   });

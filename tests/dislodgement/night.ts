@@ -48,6 +48,16 @@ interface Timer {
 
 export type Body = Partial<Pick<TextEvent, 'told' | 'person' | 'corrects'>>;
 
+/** An invented child on file whose G tube may be used. */
+export const wren: FamilyFile = {
+  child: 'Wren',
+  born: '2024-06-01',
+  tubeKind: 'g',
+  firstPlaced: '2024-11-01',
+  weightKg: 9,
+  weighedOn: '2027-03-01',
+};
+
 export class Night {
   nowMs = startMs;
   clinicOpen = false;

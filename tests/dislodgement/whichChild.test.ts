@@ -1,16 +1,8 @@
 /** A family with several tube-fed children: the danger signs come first, then which child it is; a name later re-opens everything. */
 import { describe, expect, it } from 'vitest';
 import type { FamilyFile } from '#machines/facts.ts';
-import { Night, startMs } from './night.ts';
+import { Night, startMs, wren } from './night.ts';
 
-const wren: FamilyFile = {
-  child: 'Wren',
-  born: '2024-06-01',
-  tubeKind: 'g',
-  firstPlaced: '2024-11-01',
-  weightKg: 9,
-  weighedOn: '2027-03-01',
-};
 const leo: FamilyFile = { ...wren, child: 'Leo', tubeKind: 'gj', weightKg: 12.5, latexAllergy: true };
 /** In the order of their names: Leo is 0, Wren 1. */
 const family: FamilyFile = { ...wren, siblings: [leo] };
