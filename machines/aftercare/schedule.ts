@@ -4,6 +4,7 @@ import type { Clinical } from '#machines/protocol/settings.ts';
 import type { Site } from '#machines/protocol/site.ts';
 import { clinicAskAtMs } from '#machines/rules/clinicDay.ts';
 import { afterQuietHoursMs } from '#machines/rules/quietHours.ts';
+import { zoneOf } from '#machines/rules/zone.ts';
 
 export const followUps = ['first-feed', 'first-signs', 'later-signs', 'clinic', 'clinic-again'] as const;
 /** One question that follows: how the first feed went, the warning signs twice, the clinic at most twice. */
@@ -54,7 +55,7 @@ export function dueAtMs(followUp: FollowUp, { clinical, site, beganAtMs }: Asked
     case 'clinic':
       return clinicAskAtMs(beganAtMs, site);
     case 'clinic-again': {
-      const thirdDay = DateTime.fromMillis(beganAtMs, { zone: site.timeZone }).plus({ days: clinicAgainDays });
+      const thirdDay = DateTime.fromMillis(beganAtMs, { zone: zoneOf(site.timeZone) }).plus({ days: clinicAgainDays });
       return clinicAskAtMs(Math.max(thirdDay.startOf('day').toMillis(), clinicAskAtMs(beganAtMs, site) + 1), site);
     }
   }

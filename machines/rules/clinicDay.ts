@@ -2,6 +2,7 @@
 import { DateTime } from 'luxon';
 import type { Site } from '#machines/protocol/site.ts';
 import { atClockMs } from './quietHours.ts';
+import { zoneOf } from './zone.ts';
 
 /** So long before the clinic closes, or as it opens where its day is shorter. Common practice, no source. */
 const beforeClosingHours = 2;
@@ -13,7 +14,7 @@ const daysAhead = 7;
  * a family says no and is asked again.
  */
 export function clinicAskAtMs(fromMs: number, site: Site): number {
-  const from = DateTime.fromMillis(fromMs, { zone: site.timeZone });
+  const from = DateTime.fromMillis(fromMs, { zone: zoneOf(site.timeZone) });
   for (let ahead = 0; ahead <= daysAhead; ahead += 1) {
     const day = from.plus({ days: ahead });
     const opensMs = atClockMs(day, site.clinicOpens);

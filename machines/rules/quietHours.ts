@@ -1,6 +1,7 @@
 /** The hours in which a family is left to sleep: what can wait is held until they end. */
 import { DateTime } from 'luxon';
 import type { Site } from '#machines/protocol/site.ts';
+import { zoneOf } from './zone.ts';
 
 /** From when to when, each a time of day as `HH:MM`; the bounds are inclusive. Common practice, no source. */
 export const quietHoursSetting = {
@@ -16,7 +17,7 @@ export function quietHoursOf({ quietFrom, quietUntil }: Site): { readonly from: 
 /** `atMs` itself, or the end of the quiet hours it falls into; epoch ms, by the site's clock. */
 export function afterQuietHoursMs(atMs: number, site: Site): number {
   const { from, until } = quietHoursOf(site);
-  const local = DateTime.fromMillis(atMs, { zone: site.timeZone });
+  const local = DateTime.fromMillis(atMs, { zone: zoneOf(site.timeZone) });
   const time = local.toFormat('HH:mm');
   if (time < until) return atClockMs(local, until);
   return time < from ? atMs : atClockMs(local.plus({ days: 1 }), until);

@@ -4,6 +4,7 @@ import { DateTime } from 'luxon';
 import type { DateRange } from '#machines/facts.ts';
 import type { Clinical } from '#machines/protocol/settings.ts';
 import { daysBetween } from './calendarDay.ts';
+import { zoneOf } from './zone.ts';
 
 /** From nothing may go in, to the tube may be used; `young` is a tract held open by a tube that is never used. */
 export type TractVerdict = 'unknown' | 'too-young' | 'nearly-too-young' | 'young' | 'usable';
@@ -31,7 +32,7 @@ export function tractVerdict(
  */
 export function today(atMs: number, timeZone: string): string {
   if (last?.atMs === atMs && last.timeZone === timeZone) return last.day;
-  const at = DateTime.fromMillis(atMs, { zone: timeZone });
+  const at = DateTime.fromMillis(atMs, { zone: zoneOf(timeZone) });
   if (!at.isValid) throw new RangeError(`no calendar day at ${atMs} in ${timeZone}`);
   last = { atMs, timeZone, day: at.toFormat('yyyy-MM-dd') };
   return last.day;

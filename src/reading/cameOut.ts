@@ -1,5 +1,6 @@
 /** Reads when the tube came out, or was last seen in, as a moment; of a stretch of time the earlier end. */
 import { DateTime } from 'luxon';
+import { zoneOf } from '#machines/rules/zone.ts';
 import { clockTimesIn, momentOf } from './clock.ts';
 import { type Amount, type Span, spansIn } from './durations.ts';
 import type { Lexicon } from './lexicon.ts';
@@ -44,7 +45,7 @@ function clockMoments(clause: string, open: Open, words: Lexicon): (number | 'fu
 }
 
 function partOfDay(clause: string, open: Open, { clock }: Lexicon): number | null {
-  const now = DateTime.fromMillis(open.nowMs, { zone: open.timeZone });
+  const now = DateTime.fromMillis(open.nowMs, { zone: zoneOf(open.timeZone) });
   const part = clock.dayParts.find(({ pattern }) => pattern.test(clause));
   if (!part) return null;
   const from = now.startOf('day').minus({ days: part.daysAgo }).set({ hour: part.hour }).toMillis();

@@ -1,5 +1,6 @@
 /** Reads clock times: "1:50", "2am", "around midnight", "half past ten", as moments that have already been. */
 import { DateTime } from 'luxon';
+import { zoneOf } from '#machines/rules/zone.ts';
 import type { Lexicon } from './lexicon.ts';
 
 /** A way of writing a clock time, and how it is read; `half` begins with a or p. */
@@ -57,7 +58,7 @@ const clockSlackMs = 60_000;
 
 /** The last such moment on the told day, or ever; 'future' where it has not come yet. */
 export function momentOf(time: ClockTime, nowMs: number, timeZone: string, daysAgo: number | null): number | 'future' {
-  const now = DateTime.fromMillis(nowMs, { zone: timeZone });
+  const now = DateTime.fromMillis(nowMs, { zone: zoneOf(timeZone) });
   const hours = time.bare ? [time.hour % 12, (time.hour % 12) + 12] : [time.hour];
   const days = daysAgo === null ? [-1, 0, 1] : [daysAgo];
   const moments = days

@@ -1,6 +1,7 @@
 /** Reads when the child's first tube was placed: the age of the tract, never the date of a later change. */
 import { DateTime } from 'luxon';
 import type { DateRange } from '#machines/facts.ts';
+import { zoneOf } from '#machines/rules/zone.ts';
 import { type Dated, type Days, datesIn } from './calendar.ts';
 import { type Amount, roughShare, type Span, spansIn } from './durations.ts';
 import type { Lexicon } from './lexicon.ts';
@@ -19,7 +20,7 @@ const mostCharacters = 400;
 export function localToday({ nowMs, timeZone }: Open): DateTime {
   const minute = Math.floor(nowMs / 60_000);
   if (last?.minute === minute && last.timeZone === timeZone) return last.day;
-  last = { minute, timeZone, day: DateTime.fromMillis(nowMs, { zone: timeZone }).startOf('day') };
+  last = { minute, timeZone, day: DateTime.fromMillis(nowMs, { zone: zoneOf(timeZone) }).startOf('day') };
   return last.day;
 }
 

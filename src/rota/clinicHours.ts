@@ -2,6 +2,7 @@
 
 import { DateTime } from 'luxon';
 import type { Site } from '#machines/protocol/settings.ts';
+import { zoneOf } from '#machines/rules/zone.ts';
 import { isHoliday } from './holidays.ts';
 
 /** Whether the clinic is open at `atMs` (epoch ms): from the minute it opens until just before it closes. */
@@ -40,7 +41,7 @@ export function isWorkingDay(site: Site, day: DateTime<true>): boolean {
 
 /** The protocol has checked the zone; an unknown one throws. */
 function localTime(site: Site, atMs: number): DateTime<true> {
-  const local = DateTime.fromMillis(atMs, { zone: site.timeZone, locale: 'en' });
+  const local = DateTime.fromMillis(atMs, { zone: zoneOf(site.timeZone), locale: 'en' });
   if (!local.isValid) throw new RangeError(`no local time at ${atMs} in ${site.timeZone}`);
   return local;
 }

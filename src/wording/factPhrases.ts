@@ -1,6 +1,7 @@
 /** Facts to phrases, the same way in every language: a language brings its locale and its few words. */
 import { DateTime } from 'luxon';
 import type { DateRange, PhReading, Weight } from '#machines/facts.ts';
+import { zoneOf } from '#machines/rules/zone.ts';
 import type { Scene } from './catalogue.ts';
 
 /** What a language says of facts; dates, times and numbers come to it written in its locale. */
@@ -55,7 +56,7 @@ export function factPhrases(words: FactWords): FactPhrases {
 
   /** A time on the site's clock; another day than now is named. */
   function time(atMs: number, scene: Pick<Scene, 'site' | 'nowMs'>): string {
-    const zone = scene.site.timeZone;
+    const zone = zoneOf(scene.site.timeZone);
     const at = DateTime.fromMillis(atMs, { zone, locale });
     const now = DateTime.fromMillis(scene.nowMs, { zone });
     const clock = words.clock(at);
