@@ -35,14 +35,17 @@ function isMeant(said: string, name: string): boolean {
   );
 }
 
-const denies = onceEach(({ children: { not } }) => new RegExp(`^(?:${not}) `));
+/** A denied name, and a relative, is another child's. */
+const isAnother = onceEach(
+  ({ children: { not, relative } }) => new RegExp(`^(?:${not}) |\\b(?:${relative.after})`, 'u'),
+);
 
 /** The place of the one child it fits, in cleaned words; null where that is not plain. */
 export function childMeant(text: string, names: readonly string[], lexicon: Lexicon): number | null {
   const words = wordsOf(text);
   const strange = words.filter((word) => word.length >= leastLetters && !lexicon.language.ownWords.has(word));
   const [said, ...others] = strange;
-  if (said === undefined || others.length > 0 || words.length > mostWords || denies(lexicon).test(text)) return null;
+  if (said === undefined || others.length > 0 || words.length > mostWords || isAnother(lexicon).test(text)) return null;
   const fits = names.map((name) => isMeant(said, name.split(' ')[0] ?? ''));
   return fits.filter((fit) => fit).length === 1 ? fits.indexOf(true) : null;
 }

@@ -36,12 +36,18 @@ function mend(word: string, words: Lexicon): string {
   return word;
 }
 
+/** What words were mended to, a language each: texts use the same ones again and again. */
+const mended = onceEach(() => new Map<string, string>());
+/** Past this many it begins anew. */
+const mostKept = 5000;
+
 /** The text with near misses of known words mended. A word must keep its first letter: "never" is not "fever". */
 export function spell(text: string, words: Lexicon): string {
-  const mended = new Map<string, string>();
+  const known = mended(words);
   return text.replace(/[a-z]{5,}/g, (word) => {
-    const as = mended.get(word) ?? mend(word, words);
-    mended.set(word, as);
+    const as = known.get(word) ?? mend(word, words);
+    if (known.size >= mostKept) known.clear();
+    known.set(word, as);
     return as;
   });
 }
