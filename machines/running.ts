@@ -56,7 +56,7 @@ export class Running {
   }
 
   get conversation(): Conversation {
-    this.#conversation ??= this.#revived(dislodgement.restoreSnapshot(parse(this.#saved.conversation), childless));
+    this.#conversation ??= this.#revived(restored(parse(this.#saved.conversation)));
     return this.#conversation;
   }
 
@@ -112,9 +112,28 @@ export class Running {
   }
 }
 
-function parse(saved: unknown): Snapshot<unknown> & { readonly value: unknown } {
+type Parsed = Snapshot<unknown> & { readonly value: unknown };
+
+/** A text is read against its case and then given to it, so what was made of a saved snapshot for the one serves the other. */
+const parsedOf = new WeakMap<object, Parsed>();
+const restoredOf = new WeakMap<Parsed, Conversation>();
+
+function parse(saved: unknown): Parsed {
+  const known = typeof saved === 'object' && saved !== null ? parsedOf.get(saved) : undefined;
+  if (known !== undefined) return known;
   const { status, output, ...rest } = savedSnapshot.parse(saved);
-  return status === 'active'
-    ? { ...rest, status, error: undefined, output: undefined }
-    : { ...rest, status, error: undefined, output };
+  const parsed: Parsed =
+    status === 'active'
+      ? { ...rest, status, error: undefined, output: undefined }
+      : { ...rest, status, error: undefined, output };
+  if (typeof saved === 'object' && saved !== null) parsedOf.set(saved, parsed);
+  return parsed;
+}
+
+function restored(parsed: Parsed): Conversation {
+  const known = restoredOf.get(parsed);
+  if (known !== undefined) return known;
+  const conversation = dislodgement.restoreSnapshot(parsed, childless);
+  restoredOf.set(parsed, conversation);
+  return conversation;
 }

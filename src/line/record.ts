@@ -24,11 +24,14 @@ export function chain(before: Chained, happened: object): Link {
 
 /** JSON with the keys of every object in order: the same value is always the same text. */
 export function canonicalJson(value: unknown): string {
-  return JSON.stringify(value, (_key, part: unknown) =>
-    typeof part === 'object' && part !== null && !Array.isArray(part)
-      ? Object.fromEntries(Object.entries(part).sort(([a], [b]) => (a < b ? -1 : 1)))
-      : part,
-  );
+  return JSON.stringify(inOrder(value));
+}
+
+function inOrder(value: unknown): unknown {
+  if (typeof value !== 'object' || value === null) return value;
+  if (Array.isArray(value)) return value.map(inOrder);
+  const parts = Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1));
+  return Object.fromEntries(parts.map(([key, part]) => [key, inOrder(part)]));
 }
 
 /** SHA-256 of a text, hexadecimal: binds what is kept elsewhere to the event that brought it about. */

@@ -91,14 +91,16 @@ export async function takeStep(
   const listeners = await listenersOf(turn.client, theCase);
   const leaves = signal.event.type === 'stop';
   const plan = planStep({ parts, turn, theCase, protocol, reached, listeners, leaves, ...options }, step);
+  const snapshots = JSON.stringify(step.snapshots);
   const link = chain(theCase, {
     at: turn.nowMs,
     ...signal,
     effects: step.effects,
     ...traces(turn, theCase, step, plan),
+    snapshots: digest(snapshots),
   });
   await writeStep(parts, turn, theCase, {
-    step,
+    snapshots,
     plan,
     link,
     type: signal.event.type,
@@ -108,15 +110,14 @@ export async function takeStep(
   return step;
 }
 
-/** What the event keeps beside its decision: how the case stands after it, and what binds texts and snapshots to it. */
-function traces(turn: Turn, { rehearsal }: LockedCase, { snapshots, view, raised }: CaseStep, plan: Plan) {
+/** What the event keeps beside its decision: how the case stands after it, and what binds texts to it. */
+function traces(turn: Turn, { rehearsal }: LockedCase, { view, raised }: CaseStep, plan: Plan) {
   const { disposition, tubeIn, clearable, facts } = view;
   return {
     ...(turn.heard !== undefined && { heard: digest(turn.heard) }),
     ...(rehearsal !== null && { rehearsal: { wouldPage: raised } }),
     said: plan.messages.map(({ body }) => digest(body)),
     stands: { disposition, tubeIn, clearable, facts },
-    snapshots: digest(JSON.stringify(snapshots)),
   };
 }
 

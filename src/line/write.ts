@@ -1,15 +1,15 @@
 /** Writing a step down: case, event, messages, timers and pages in one statement, so a turn costs few round trips. */
-import type { CaseStep } from '#machines/case.ts';
 import { statement } from '#src/store/database.ts';
 import type { Seal } from '#src/store/seal.ts';
-import { type LockedCase, sealJson } from './cases.ts';
+import type { LockedCase } from './cases.ts';
 import type { Parts } from './parts.ts';
 import type { Plan, PlannedMessage } from './plan.ts';
 import type { Link } from './record.ts';
 import type { Turn } from './turn.ts';
 
 export interface Written {
-  readonly step: CaseStep;
+  /** The case as it is now, as JSON. */
+  readonly snapshots: string;
   readonly plan: Plan;
   readonly link: Link;
   readonly type: string;
@@ -61,7 +61,7 @@ export async function writeStep(parts: Parts, turn: Turn, theCase: LockedCase, w
   const dueMs = starts.map((timer) => turn.nowMs + Math.round(timer.delayMs));
   await turn.client.query(write, [
     theCase.id,
-    sealJson(parts.seal, written.step.snapshots),
+    parts.seal.seal(written.snapshots),
     plan.closes ? turn.nowMs : null,
     link.number,
     link.hash,

@@ -50,8 +50,9 @@ export function createSeal(key: Buffer, ...older: readonly Buffer[]): Seal {
   const sealBytes = (bytes: Buffer): Buffer => {
     const nonce = freshNonce();
     const cipher = createCipheriv('aes-256-gcm', current.sealing, nonce);
-    const body = Buffer.concat([cipher.update(bytes), cipher.final()]);
-    return Buffer.concat([current.id, nonce, cipher.getAuthTag(), body]);
+    const body = cipher.update(bytes);
+    const rest = cipher.final();
+    return Buffer.concat([current.id, nonce, cipher.getAuthTag(), body, rest]);
   };
   const openBytes = (sealed: Buffer): Buffer => {
     if (sealed.length < headBytes) throw new SealBroken();
