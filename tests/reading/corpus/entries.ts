@@ -3,58 +3,21 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { parse } from 'yaml';
 import { z } from 'zod';
-import { type LanguageCode, questionKeys, signs } from '#machines/facts.ts';
+import { type LanguageCode, languageCodes, questionKeys, signs } from '#machines/facts.ts';
 
-/** Corpora no reader was mended by: they measure it, each the language in front of its name. */
-export const unseenCorpora = [
-  'en-unseen',
-  'en-fresh',
-  'en-fresh2',
-  'en-fresh3',
-  'en-fresh4',
-  'en-fresh5',
-  'en-fresh6',
-  'es-unseen',
-  'es-fresh2',
-  'es-fresh3',
-  'es-fresh4',
-  'es-fresh5',
-  'es-fresh6',
-  'fr-unseen',
-  'fr-fresh2',
-  'fr-fresh3',
-  'fr-fresh4',
-  'fr-fresh5',
-  'fr-fresh6',
-] as const;
+const folder = new URL('./', import.meta.url);
 
-/** A language's own corpus is what its reader was mended by. */
-export type CorpusName = LanguageCode | (typeof unseenCorpora)[number];
+/** Texts that were written without sight of the reader, and measured it before it was mended by them: the language in front of each name. */
+export const unseenCorpora: readonly string[] = readdirSync(folder)
+  .filter((name) => name.includes('-'))
+  .sort();
 
-const languageOf: Readonly<Record<CorpusName, LanguageCode>> = {
-  en: 'en',
-  es: 'es',
-  fr: 'fr',
-  'en-unseen': 'en',
-  'en-fresh': 'en',
-  'en-fresh2': 'en',
-  'en-fresh3': 'en',
-  'en-fresh4': 'en',
-  'en-fresh5': 'en',
-  'en-fresh6': 'en',
-  'es-unseen': 'es',
-  'es-fresh2': 'es',
-  'es-fresh3': 'es',
-  'es-fresh4': 'es',
-  'es-fresh5': 'es',
-  'es-fresh6': 'es',
-  'fr-unseen': 'fr',
-  'fr-fresh2': 'fr',
-  'fr-fresh3': 'fr',
-  'fr-fresh4': 'fr',
-  'fr-fresh5': 'fr',
-  'fr-fresh6': 'fr',
-};
+/** A language's own corpus has its code for a name: what the reader was mended by from the beginning. */
+function languageOf(corpus: string): LanguageCode {
+  const code = languageCodes.find((one) => one === corpus.split('-')[0]);
+  if (code === undefined) throw new Error(`${corpus} does not begin with a language`);
+  return code;
+}
 
 const oneOrMore = <T extends z.ZodType>(schema: T) =>
   z.union([schema.transform((one) => [one]), z.array(schema).min(1)]);
@@ -143,14 +106,15 @@ export type Entry = z.infer<typeof text>;
 export type CorpusFile = z.infer<typeof file> & { readonly name: string; readonly language: LanguageCode };
 
 /** All files of a corpus, by name. Throws a zod error on a malformed entry. */
-export function corpusFiles(corpus: CorpusName): CorpusFile[] {
-  const folder = new URL(`./${corpus}/`, import.meta.url);
-  return readdirSync(folder)
+export function corpusFiles(corpus: string): CorpusFile[] {
+  const files = new URL(`${corpus}/`, folder);
+  const language = languageOf(corpus);
+  return readdirSync(files)
     .filter((name) => name.endsWith('.yaml'))
     .sort()
     .map((name) => ({
-      ...file.parse(parse(readFileSync(new URL(name, folder), 'utf8'))),
+      ...file.parse(parse(readFileSync(new URL(name, files), 'utf8'))),
       name: `${corpus}/${name.slice(0, -5)}`,
-      language: languageOf[corpus],
+      language,
     }));
 }
