@@ -1,6 +1,7 @@
 /** Reads a yes or a no. A yes must be said plainly: a hedge, a mix of both or a slip of "not" beside it is no yes. */
 import type { YesNo, YesNoUnknown } from '#machines/facts.ts';
 import { type Lexicon, onceEach } from './lexicon.ts';
+import { denialIn } from './negation.ts';
 import { clausesOf, type Found, type Said } from './said.ts';
 import { isSlip, wordsOf } from './spell.ts';
 
@@ -11,11 +12,14 @@ export interface Statements {
   readonly neutral?: RegExp;
   /** Where no is the answer that goes on: only a no of its own counts, not every "cannot" or "is not". */
   readonly strictNo?: true;
+  /** The words that a "not" must stand beside to answer this question; any will do where none are told. */
+  readonly matter?: RegExp;
   /** What makes a yes doubtful. */
   readonly unless?: RegExp;
 }
 
 const gap = ' | ';
+const anything = /./;
 /** "yes?", "no??": a question is no answer. */
 const asksBack = /^[a-z ]{1,12}\?+$/;
 
@@ -80,15 +84,18 @@ function simpleYesNo(plain: string, statements: Statements, lexicon: Lexicon): F
   const kept = blank(blank(blank(answering, statements.neutral), words.neutral), words.contrast);
   const unsure = has(kept, words.unsure);
   const settled = blank(kept, words.unsure);
-  const said = clausesOf(settled, lexicon).map((clause) => statement(clause, words.filler));
+  const clauses = clausesOf(settled, lexicon);
+  const said = clauses.map((clause) => statement(clause, words.filler));
+  const noWords = statements.strictNo ? words.plainNo : words.no;
+  const denial = denialIn(clauses, noWords, statements.matter ?? anything, lexicon);
   const no =
-    has(settled, statements.strictNo ? words.plainNo : words.no) ||
-    (statements.no !== undefined && has(blank(answering, statements.neutral), statements.no));
+    denial === 'question' || (statements.no !== undefined && has(blank(answering, statements.neutral), statements.no));
   const plainYes = has(blank(settled, words.no), words.yes);
   const stated = [...said, ...clausesOf(plain, lexicon)];
   const yes = plainYes || stated.some((clause) => words.yesStatement.test(clause) || statements.yes?.test(clause));
   if (unsure) return { unclear: 'unsure' };
-  if (yes && no) return { unclear: 'two-answers' };
+  // "Yes, but it won't turn": what is not understood beside a yes may take it back.
+  if (yes && (no || denial === 'other')) return { unclear: 'two-answers' };
   if (!yes && !no) return null;
   if (asksBack.test(plain)) return { unclear: 'unsure' };
   if (no) return { value: 'no' };

@@ -7,6 +7,7 @@ import * as fever from './fever.ts';
 import * as grammar from './grammar.ts';
 import * as howIn from './howIn.ts';
 import * as language from './language.ts';
+import * as negation from './negation.ts';
 import * as numbers from './numbers.ts';
 import * as ph from './ph.ts';
 import * as rehearsal from './rehearsal.ts';
@@ -30,6 +31,7 @@ export const english = {
   grammar,
   howIn,
   language,
+  negation,
   numbers,
   ph,
   rehearsal,

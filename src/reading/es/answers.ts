@@ -1,5 +1,6 @@
 /** Spanish for the answers to the plainer questions, beside yes and no. */
 import type { Statements } from '../yesNo.ts';
+import { matter } from './negation.ts';
 
 const have =
   '(?:(?:si |ok |ya |pues |yo |nosotros |aqui |aca |todavia |aun |lo |la |los |las |me |nos )*(?:tengo|tenemos|tiene|tenia|teniamos|hay|encontre|encontramos|consegui|traigo|traje|trajimos|guarde|guardamos|quedan?|esta|estan|dieron|veo))';
@@ -19,6 +20,7 @@ const takenAway =
   '(?:se (?:lo|la|los|las) llev\\w+|(?:se llev\\w+|anda en|se fue (?:en|con)|salio (?:en|con)|trae|tiene) (?:el |la |mi |su )?(?:carro|coche|camioneta|troca|auto|moto)\\b|(?:anda en|anda con|se fue con|salio con) (?:ella|el)\\b|(?:lo|la) (?:tiene|trae|dejo|guarda) (?:mi|su|la|el|nuestra) [a-z]+ (?:en|con) (?:su|el|la|ella|otra|casa)|se (?:me |nos |le )?quedo en (?:el |la )?(?:kinder|escuela|guarderia|trabajo|carro de|casa de|hospital|otra)|no esta (?:aqui|en casa))';
 
 export const kit: Statements = {
+  matter: matter.kit,
   // Latex in it may be what the child cannot have.
   unless: /\b(?:tiene|trae|es|son|hecho) (?:de )?latex\b/,
   neutral:
@@ -41,12 +43,14 @@ export const otherShown =
 export const notShown =
   /\b(?:(?:nadie|nunca|no|ni|ningun[oa]?|tampoco) (?:\w+ ){0,4}(?:ensen\w+|mostr\w+|explic\w+|capacit\w+|entren\w+|instruy\w+|aprend\w+|dijeron como|sabe(?:mos)? (?:como|usar\w*|hacer\w*|poner\w*|cambiar\w*))|no (?:se|sabemos|sabria|sabe) (?:muy bien |bien )?(?:como|usarl\w*|hacerl\w*|ponerl\w*|meterl\w*|que hacer|cambiarl\w*|hacer eso)|no (?:me )?(?:acuerdo|recuerdo)(?: de)? como|(?:se me olvido|olvide) como|sin (?:entrenamiento|capacitacion)|no (?:tengo|tenemos|recibi|recibimos) (?:entrenamiento|capacitacion)|(?:entrenamiento|capacitacion|curso),? (?:no|nunca|jamas|ninguno))\b/;
 export const ownTube: Statements = {
+  matter: matter.ownTube,
   neutral: /\bno (?:le |se |se le )?(?:pierde|gotea|tira|fuga|desinfla|sale)(?: (?:nada|agua|nada de agua))?\b/g,
   yes: new RegExp(
     `^(?:(?:si |esta |se ve |todo |muy |la sonda |el globo |el tubo |el boton |y )*(?:bien|bueno|buena|good|fine|perfect[oa]|enter[oa]|complet[oa]|whole)|(?:esta |se ve |todo |si )+(?:ok|okay)|${have}(?: (?:la|el) (?:sonda|tubo|boton))?(?: (?:aqui|conmigo|en|la|mano|todavia|tod[oa]|enter[oa]|bolsa|una|mi))*|(?:la|lo) (?:guarde|guardamos))$`,
   ),
 };
 export const strips: Statements = {
+  matter: matter.strips,
   yes: new RegExp(
     `^${have}(?: ${thing})?${tail}$|^(?:(?:si|ya|aqui|ahi|aca|guardadas|las tiras|todas?) )*(?:esta|estan|las tengo|las tenemos) (?:(?:aqui|ahi|aca|guardadas) )*${atHand}$|^(?:(?:si|aqui|ahi|aca|guardadas|en|el|la|mi|su) )*${keptIn}(?: (?:de|del|en|su|mi|la|el|cuarto|bano|cocina|nin[oa]|kit)){0,4}$|^(?:tiras|tiritas)$|^(?:solo |nada mas |me |nos )*(?:queda|quedan|tengo|hay) (?:\\d+|una|unas|pocas|algunas|varias)(?: (?:tiras?|tiritas?|nada mas))*$`,
   ),
@@ -54,6 +58,7 @@ export const strips: Statements = {
   no: /\b(?:no (?:las |la )?(?:encuentro|encontramos|hallo)|perdi\w*|perdid[oa]s?|se (?:me |nos )?(?:acab\w+|terminaron|perdi\w+|olvid\w+|mojaron|echaron a perder)|(?:las|la) (?:deje|dejamos)|sin tiras|se las llev\w+|las (?:tiene|trae) (?:mi|su|la|el|nuestra) [a-z]+ (?:en|con) (?:su|el|la|ella|otra|casa)|(?<!\bno (?:estan |esta |han )?)(?:vencid[oa]s?|caducad[oa]s?|expirad[oa]s?|caducaron|vencieron))\b/,
 };
 export const contents: Statements = {
+  matter: matter.contents,
   neutral: /\b(?:todavia |aun )?no (?:he )?(?:termin\w+|acab\w+)(?: todavia)?\b/g,
   yes: /^(?:(?:si |ya |me |le |nos |ahora |apenas |pues |solo )*(?:sali(?:o|eron)|sale|saque|sacamos|saco|jale|obtuve|consegui|hay|vino|regreso|vi|veo|tengo|logre sacar|aspire|extraje|hubo)(?: \w+){0,4} (?:poco|poquito|algo|leche|liquido|formula|contenido|jugo|jugos|gotas?|gotitas?|blanco|amarill\w+|transparente|clar[oa]|cosas?|\d+(?:\.\d+)? ?(?:ml|mls|cc)?|estomago|gastric\w*|tantito|poca)\b.*|(?:si )?(?:sali(?:o|eron)|hubo|hay) (?:algo|poquito|poco|leche|liquido|formula|contenido|gotas?|gotitas?|jugo)\b.*|(?:(?:un|una|unas|unos|algo|poco|poquito|poquitito|poca|tantito|como|par|de|puro|pura|chorrito|chorro|bastante|mucho|mucha|tipo|medio) )*(?:leche|lechita|liquido|liquidito|formula|contenido|jugo|juguito|gotas|gotitas|chorrito|lechos\w+|cuajad\w*|cortad[oa]|grum\w*|espum\w*|blanc\w+|blanquit\w*|blancuzco|amarill\w*|verdos[oa]|transparente|agu(?:a|ita)(?= (?:con|lechos\w|blanc\w+|amarill\w+|y|como|tipo|de(?:l)? estomago))|\d+(?:\.\d+)? ?(?:ml|mls|cc))(?: \w+){0,8}|(?:leche|liquido|formula|contenido)(?: \w+){0,3} en la jeringa\b.*|(?:si )?(?:salio|funciono|lo logre|se pudo)(?: \w+){0,3}|(?:un )?(?:poco|poquito|tantito))$/,
   no: /\b(?:(?:solo|pur[oa]s?|nada mas|unicamente|nomas) (?:aire|burbujas?)|aire (?:nada mas|solamente|solo)|^aire$|nada|burbujas? (?:nada mas|solamente)|sec[oa]|vaci[oa]|no (?:me |le |se )?(?:sale|salio|sali|viene|vino|regresa|regreso|jala|saca\w*|pude|puedo|logro|hay)(?: \w+)?)\b/,
@@ -64,25 +69,29 @@ export const looksWrong =
   /\b(?:amarill\w*|dorad[oa]|roj\w*|orina|pipi|pis|transparente|cristalin[oa]|(?<!^|^si,? |cafe |cafecito )clar[oa]s?(?! que)|(?<=^)clar[oa](?= (?:con|y|como|casi|medio|tipo)\b)|agua|aguad[oa]|como agua|ambar|bilis|verde (?:oscuro|fuerte|brillante|fosforescente|militar|botella)|negr[oa]|rosad\w*|rosa|sangre|sanguinolent\w*|sin color|incolor[oa]|popo|caca|heces|excremento)\b(?! no\b(?: es| era)?(?:$|[,.;!]| (?:mas bien|sino|blanc|lech|beige|crem)))/g;
 export const looksOpen = /\b(?:verd\w*|cafe\w*|marron\w*)\b/;
 /** "Claro" is "of course", and clear. */
-export const looks: Statements = { neutral: /^(?:si,? )?claro[.!]*$/g };
+export const looks: Statements = { matter: matter.looks, neutral: /^(?:si,? )?claro[.!]*$/g };
 export const looksUnsure =
   /\b(?:no (?:estoy|estamos) (?:muy )?segur\w*|no (?:lo |la )?se(?! (?:le|ve|parece)\b)|no (?:puedo|alcanzo a|logro) (?:ver|distinguir|saber)|no distingo|no se (?:ve|alcanza|distingue)|ni idea|(?:es )?dificil (?:de )?(?:decir|saber|ver)|no sabria|creo|quizas?|tal vez|a lo mejor)\b/;
 export const secured: Statements = {
+  matter: matter.secured,
   yes: /^(?:(?:ya |si |todo |esta |quedo |muy |bien |la |el |sonda |tubo |globo |lo |y |con |cinta |tiene )*(?:list[oa]s?|hecho|asegurad[oa]|pegad(?:it)?[oa]|amarrad(?:it)?[oa]|fij[oa]|fijad[oa]|firme|llen[oa]|inflad[oa]|ajustad[oa]|sujet[oa]|sujetad[oa]|en su lugar|bien puest[oa]|segur[oa]|tapad[oa])(?: (?:y|con|cinta|esta|la|el|bien|todo|list[oa]|asegurad[oa]|pegad[oa]|fij[oa]|firme|inflad[oa]|llen[oa]|ajustad[oa]|globo|sonda|ya|sujet[oa]|agua|tela|micropore|en|su|lugar))*|(?:ya |si )*(?:lo|la) (?:hice|hicimos|llene|infle|pegue|asegure|fije)(?: \w+){0,5}|(?:ya )?(?:hice|hicimos) todo|(?:ya )?(?:llene|infle|pegue|asegure|puse)(?: \w+){0,6}|(?:ya )?termin(?:e|amos)|todo (?:bien|en orden|listo|hecho)|ya|ya quedo(?: \w+){0,3}|(?:dale )?esta|hecho(?: \w+){0,4})$/,
   no: /\b(?:floj[oa]|suelt[oa]|se (?:sale|mueve|resbala|cae|desliza)|(?:sigo|seguimos|estoy|estamos) (?:llen|pega|infl|hac|trat|intent)\w+|falta|faltan|todavia no|ya casi|a medias)\b/,
 };
 export const firstFeed: Statements = {
+  matter: matter.firstFeed,
   neutral:
     /\bsin (?:ninguna? )?(?:novedad(?:es)?|pena ni gloria)\b|\b(?:sin|ni) nada(?: de (?:nada|eso))?\b|\bni una (?:sola )?gota(?: se (?:le )?(?:salio|cayo|tiro))?\b/g,
   yes: /^(?:(?:le |la |el |todo |comida |leche |toma |fue |muy |se |ella |lo |super |primera |alimentacion |esta |salio |paso |quedo |tolero )*(?:bien|ok|perfect[oa]|excelente|super|genial|tranquil[oa]|normal|tolero)(?: \w+){0,4}|de (?:maravilla|lujo|diez|10|pelos|primera)|(?:paso|entro|bajo|fue) (?:todo|toda|tranquil[oa]|perfect[oa]|lent[oa]|despacito|suave\w*)(?: \w+){0,3}|(?:todo )?en orden|sin (?:ningun )?(?:problemas?|novedad)|(?:la |lo |le )?tolero(?: bien| muy bien| todo)?|(?:se )?(?:lo |la )?(?:comio|tomo|acabo|termino) (?:todo|toda|completo))$/,
   no: /\b(?:todavia no|aun no|mal|no (?:la |lo )?tolero|vomito|horrible|pesimo|no quiso|pare|paramos|tuve que (?:parar|detener))\b/,
 };
 export const nextDay: Statements = {
+  matter: matter.nextDay,
   neutral: /\bsin (?:ninguna? )?(?:novedad|cambios?)\b|\b(?:sin|ni) nada(?: de (?:nada|eso))?\b/g,
   yes: /^(?:(?:ella |el |la |bebe |nin[oa] |todo |esta |sigue |amanecio |muy |super |re |mas |paso |durmio |la sonda |va |anda |y |se ve |se siente )*(?:bien|bn|ok|okay|perfect[oa]|excelente|super|genial|normal|normalit[oa]|feliz|content\w*|tranqui|tranquil\w*|mejor|mejorcit[oa]|jugando|en orden|chido|de diez|al 100|activ[oa]|risuen[oa])(?: \w+){0,3}|(?:(?:amanecio|esta|sigue|anda|todo|va) )*de (?:maravilla|lujo|diez|10)|(?:todo )?(?:al 100|al cien)|como si nada(?: \w+){0,3}|ni se (?:acuerda|acordo)|mucho mejor|(?:como|igual que) siempre|sin (?:ningun )?(?:problemas?|cambios?|novedad))$/,
   no: /\b(?:mal|malit[oa]|peor|enferm[oa]|enfermit[oa]|no (?:esta |amanecio |siguio |sigue |anda |se ve )?(?:muy )?(?:bien|normal|mejor))\b/,
 };
 export const arrived: Statements = {
+  matter: matter.arrived,
   neutral:
     /\b(?:no|nadie)(?: (?:me|nos|la|lo|le))? (?:hacen? caso|atienden?|ha atendido|han atendido|han? visto|llaman|ha llamado|han llamado|revisan?|pasan)(?: todavia| aun)?\b|\bhace (?:como |unos )?(?:\d+ (?:minutos?|mins?)|(?:un )?rat(?:o|ito))\b/g,
   yes: /^(?:(?:ya |si |nosotros |estamos |estoy |aqui |acabamos de |recien )*(?:llegamos|llegue|aqui|llegar|adentro|en (?:el |la )?(?:hospital|urgencias|emergencias?|sala(?: de \w+){0,2}|er|clinica)(?: \w+){0,3}|con (?:el|la|un|una) (?:doctor|doctora|medico|enfermera)|registrad[oa]s|ingresad[oa]s?)(?: \w+){0,3}|(?:ya )?(?:(?:el|la|los|las|un|una) (?:doctor\w*|medic[oa]s?|enfermer[oa]s?|pediatra|cirujan[oa]) )?(?:ya )?(?:la|lo|le|nos|se la|se lo)(?: ha| han)? (?:estan |esta )?(?:viendo|atendiendo|revisando|checando|poniendo|cambiando|atend\w+|atiend\w+|ingres\w+|intern\w+|vieron|vio|visto|pasaron|paso|pasado|revis(?:o|aron|ado)|chec(?:o|aron|ado)|examin(?:o|aron|ado)|recibi(?:o|eron|do)|pusieron|puso|puesto|cambi(?:o|aron|ado)|coloc(?:o|aron|ado)|meti(?:o|eron|do)|dieron de alta|volvieron a poner|hicieron (?:la |una )?(?:placa|radiografia|estudio))(?: \w+){0,6}|(?:aqui )?(?:llevamos|llevo) \d+ (?:min\w*|horas?)(?: (?:aqui|esperando|en urgencias|en la sala))*|ya|ya entramos)$/,
@@ -93,6 +102,7 @@ const otherCalled =
   '(?:(?:mi|su|el|la|nuestra|nuestro) [a-z]+ (?:(?:si|ya|les|los|le|la|las|me|nos|apenas|fue|quien|que|el|hace rato) )*(?:llamo|hablo|aviso|marco|telefoneo|escribio|contacto|agendo|dejo (?:un )?(?:mensaje|recado)|mando (?:un )?(?:mensaje|correo)|saco (?:la |una )?cita|hizo (?:la |una )?cita)|(?:ya )?(?:llamo|hablo|aviso|marco) (?:mi|su|nuestr[oa]) [a-z]+)';
 
 export const clinic: Statements = {
+  matter: matter.clinic,
   neutral: new RegExp(
     `\\b(?:yo|nosotros) (?:todavia |aun )?no(?: (?:he podido|pude|fui|llame|he llamado|hable|alcance|los he llamado))?(?=(?: personalmente)?,? ?(?:pero |sino |fue |es que )?${otherCalled}\\b)|\\bno (?:fui|he sido|llame) yo,? ?(?:pero |sino |fue )?(?=${otherCalled}\\b)|\\b(?:nos|lo|la) (?:ven|reciben|atienden|esperan|toca) (?:el |la )?(?:lunes|manana|semana)`,
     'g',
@@ -118,6 +128,7 @@ export const exceptFact =
   /\b(?:menos|excepto|salvo|no|solo|aparte de) (?:el|la|lo de la|lo del) (?:peso|fecha|sonda|tubo|boton|tipo)\b(?! (?:es|esta|sigue) (?:bien|correct\w|igual))/;
 export const exception = /\b(?:pero|excepto|menos|solo que|salvo|aunque|aparte de)\b/;
 export const confirm: Statements = {
+  matter: matter.confirm,
   yes: /^(?:(?:todo |esta |eso |los datos |la informacion |si |es |son |estan |se ve |sigue |siguen |muy )*(?:correct[oa]s?|correctisim[oa]s?|cierto|verdad|igual|al dia|exact[oa]s?|exactisim[oa]|actualizad[oa]s?|vigentes?)|(?:todo |esta |estan |si )+(?:perfect[oa]s?|en orden)|(?:todo|esta|estan|si|muy|eso)(?: (?:todo|esta|estan|muy|si|eso))* (?:bien|ok|okay)|(?:todo |sigue )*igualit[oa]s?|(?:todo |sigue )+igual|nada (?:ha )?(?:cambiado|cambio)|sin cambios?|no ha (?:cambiado|cambio)(?: nada)?|no (?:cambiado|cambio) nada|no hay cambios?)$/,
   no: /\b(?:no (?:esta |es |son |estan )?(?:bien|correct[oa]s?|cierto|verdad|al dia|igual)|mal|viej[oa]s?|antigu[oa]s?|equivocad[oa]s?|desactualizad[oa]s?|(?<!no (?:ha )?)(?:cambio|cambiado|cambiaron)|diferentes?|incorrect[oa]s?|ya no|falta (?:actualizar|cambiar))\b/,
   neutral:
@@ -125,6 +136,7 @@ export const confirm: Statements = {
 };
 /** At "any danger sign?": well, and unwell. */
 export const unwell: Statements = {
+  matter: matter.unwell,
   strictNo: true,
   no: /\b(?:(?:ella|el|la|panza|barriga|panci\w*|bebe|nin[oa]|todo|esta|se ve|se siente|anda|parece|sigue|luce|hasta ahora|la veo|lo veo|por lo demas)(?: (?:ella|el|esta|se|ve|siente|muy|tod[oa]|super|bastante|estar|totalmente|perfectamente|la|lo|mi|bebe|nin[oa]|hij[oa]|de lo mas|tiene|y))* (?:bien|bn|normal|normalit[oa]|tranqui|tranquil[oa]|tranquilit[oa]|content[oa]|contentit[oa]|feliz|risuen[oa]|rosadit[oa]|activ[oa]|despiert[oa]|perfect[oa]|jugando|dormid[oa]|dormidit[oa]|durmiendo|sonriendo|riendo\w*|comod[oa]|calmad[oa]|como si nada|estable|igual(?: que antes)?|blandit[oa]|suavecit[oa]|como siempre|viendo (?:la )?tele\w*|cantando|platicando)|(?:respir\w*|color|piel)(?: (?:y|muy|color|respir\w*|de|esta|tiene|buen))* (?:bien|normal|rosad\w*)|(?:las|los) (?:3|tres) no|todo bien|todo en orden|todo normal|^(?:bien|normal|tranquil[oa])$|ningun[oa]s?|nada de (?:eso|lo anterior|nada|esto)|nada|no (?:tiene|hay|le veo|veo|presenta|noto) (?:nada|ningun\w*)(?: de (?:eso|esos|esas|esto|ellos|ellas|los|las|lo)\b.*)?|ahora no|por ahora no|que yo (?:vea|note) no|no que yo (?:vea|note)|sin (?:ningun )?(?:problemas?|sintomas?|molestias?|novedad))\b/,
   neutral: /\b(?:sin|ningun) (?:ningun )?problemas?\b|\bno que yo (?:vea|sepa|note)\b/g,
@@ -138,6 +150,7 @@ export const asksToo =
 export const notSoBad =
   /\b(?:no (?:es|esta|hay|se ve)?|ni|sin) ?(?:una |nada |muy |tan )*(?:emergencia|peor|mal|grave|enferm[oa])\b|\bkit de emergencias?\b/g;
 export const fedLately: Statements = {
+  matter: matter.fedLately,
   yes: /^(?:(?:apenas |acaba de |acabo de |acabamos de |recien |le |la |lo |yo |se |ya |justo )*(?:termin\w+|acab\w+) (?:de )?(?:comer|su |la |el |una )?(?:toma|leche|biberon|comida|alimentacion|bomba|medicina|medicinas)?|(?:apenas |acaba de |acabo de |acabamos de |recien |le |la |lo |yo |se |ya |justo |hace (?:poco|poquito|un rato|un ratito) )*(?:comio|comer|comiendo|tomo|tomar|di|dimos|dio|dar(?:le)?|alimente|alimentamos|desayuno|ceno|almorzo)(?: \w+){0,6}|(?:esta |estaba )(?:comiendo|conectad[oa]|con la (?:bomba|alimentacion))(?: \w+){0,6}|(?:su |la )?(?:bomba|alimentacion|leche) (?:esta|estaba|acaba)(?: \w+){0,6}|estaba (?:corriendo|pasando)(?: (?:la|su|el))? (?:bomba|alimentacion|leche|formula))$/,
   no: /\b(?:nada|hace (?:varias |muchas )?horas|hace mucho|desde (?:anoche|ayer|la (?:cena|tarde|manana|noche|comida)|el (?:almuerzo|desayuno))|anoche|ayer|no (?:ha|le|la|lo|he|hemos) (?:\w+ ?)?(?:comido|dado|tomado|alimentado)?|en ayunas|ayuno)\b/,
 };

@@ -1,5 +1,6 @@
 /** French for the answers to the plainer questions, beside yes and no. */
 import type { Statements } from '../yesNo.ts';
+import { matter } from './negation.ts';
 
 const have =
   '(?:(?:oui |ok )?(?:jai|ai|on a|nous avons|elle a|il a|je (?:le|la|les) (?:ai|tiens)|on (?:le|la|les) a|jen ai|on en a|y a|y en a|voici|trouvee?s?|jai (?:bien|trouve|retrouve)|jai tout|je (?:l |le |la |les )?ai|j en ai|en ai|le ai|je tiens|je possede|on en possede))';
@@ -16,6 +17,7 @@ const keptIn =
   '(?:(?:dans|sur|sous) )?(?:(?:le|la|les|l|mon|ma|son|sa|notre|un|une) )*(?:armoire|placard|tiroir|commode|garde robe|etagere|table|frigo|frigidaire|refrigerateur|sac|sac a (?:langer|couches|dos|main)|sacoche|valise|boite|pharmacie|chambre|cuisine|salon|salle de bain|lit|bureau|comptoir|panier|poussette|bac|pochette|trousse|mains?)';
 
 export const kit: Statements = {
+  matter: matter.kit,
   // Latex in it may be what the child cannot have.
   unless: /\b(?:y a|contient|est|sont) (?:du |de le |en )?latex\b|\blatex dedans\b/,
   neutral:
@@ -37,11 +39,13 @@ export const otherShown =
 export const notShown =
   /\b(?:(?:jamais|pas|personne|nul|aucune?|nplus)(?: (?:\w+)){0,4} (?:montre\w*|formee?s?|formation|apprise?|appris|explique\w*|entraine\w*|montrer|apprendre|comment (?:faire|on fait|ca marche))|(?:sais|sait|savons|savent) (?:pas|plus|nplus|vraiment pas|pas du tout)(?: \w+){0,2} (?:comment|faire|quoi faire|me servir|utiliser|servir|le utiliser|le mettre)|(?:pas sure?|aucune idee|oublie)(?: \w+){0,2} (?:comment|quoi faire)|(?:personne|aucun)(?: \w+){0,4} (?:sait|forme\w*|montre\w*|appris|explique\w*)|sans formation|(?:sais|sait) pas faire|me a rien (?:montre|appris|explique)|rien (?:montre|appris|explique)|formation,? (?:jamais|non|aucune|pas encore))\b/;
 export const ownTube: Statements = {
+  matter: matter.ownTube,
   yes: new RegExp(
     `^(?!ok$)(?:(?:elle |il |cest |ca |tout |toute |est |a le air |le air |semble |parait |ballon\\w* )*(?:bon|bonne|bien|ok|nickel|parfait|parfaite|impeccable|impec)|${have} dans la main tout va bien|${have}|je (?:la|le) garde|jai (?:garde|recupere|conserve)|gardee?|recuperee?|garde) ?(?:${thing}|entier|entiere|en entier)${place}$`,
   ),
 };
 export const strips: Statements = {
+  matter: matter.strips,
   yes: new RegExp(
     `^${have} ?${thing}${place}$|^(?:(?:oui|la|ici) )*(?:elles sont|cest|sont) (?:(?:la|ici|rangees) )*${atHand}$|^(?:(?:oui|la|ici) )*${keptIn}(?: (?:de|du|a) (?:(?:la|le|sa|son|ma|mon) )?[a-z]+){0,2}$|^elles sont (?:la|ici)$|^(?:jen ai|en ai) trouvee?s?$|^(?:il )?me? ?en reste(?: (?:encore |juste )?(?:1|2|3|\\d+|une|quelques unes|quelques|plein))?$|^bandelettes?$|^(?:juste |encore |plus que |reste |il en reste |il reste |il me reste |il men reste )*(?:1|2|3|une|quelques unes|quelques|plein|plusieurs)(?: restantes?| qui restent?| seule)?$`,
   ),
@@ -51,6 +55,7 @@ export const strips: Statements = {
 const liquid =
   '(?:lait|laiteux|liquide|jus|suc|formule|truc|trucs|chose|un peu|gouttes?|contenu|blanc\\w*|jaun\\w*|clair\\w*|transparent\\w*|trouble|caille\\w*|grumeaux|beige|verdatre|\\d+(?:\\.\\d+)? ?(?:ml|mls|cc)|preparation|nourriture|aliment\\w*|suc gastrique|gastrique|quelque chose|mousse|vert\\w*|brun\\w*|marron)';
 export const contents: Statements = {
+  matter: matter.contents,
   neutral: /\bpas (?:encore )?(?:fini|termine|prete?)\b|\ba moitie (?=pleine?|remplie?)/g,
   yes: new RegExp(
     `^(?:(?:(?:oui|ok|jai|jen|ai|on|y|je|la|il|elle|cest|ca|eu|vu|tire|aspire|ramene|recupere|remontee?|revient|revenu|sort|sorti|vient|monte|vois|obtenu|recois|ressort|donne|pu|du|de|le|des|un|une|bien|quelques|peu|petit|tout|genre|encore|environ|a|dans|seringue|est|avoir|tirer|aspirer|en|retire|doigt|fond|filet|trait|bonne?|moitie|demie?|pleine?|remplie?|seringuee|juste|assez|epais|epaisse|chouia|poil) )*${liquid}\\b.*|(?:ca (?:a )?(?:remonte\\w*|revient|marche|monte|vient|coule|sort|sorti|ressort|revenu)|jen ai (?:eu|tire|recupere|ramene)|reussi|un (?:petit )?peu|quelques gouttes|cest (?:re)?venu)(?: (?:bien|un peu|dans la seringue|tout seul|facilement))*)$`,
@@ -67,25 +72,30 @@ export const looksWrong =
 export const looksOpen = /\b(?:vert\w*|brun\w*|marron\w*|verdatre)\b/;
 /** Too little light to see is no answer, and makes a yes doubtful. */
 export const looks: Statements = {
+  matter: matter.looks,
   neutral: /\b(?:pas|nplus)(?: (?:beaucoup|assez|trop|bien))* de (?=lumiere\b)/g,
   unless: /\blumiere\b|\bcoupure de courant\b/,
 };
 export const looksUnsure =
   /\b(?:pas (?:sure?|certaine?)|(?:sais|sait|arrive|peux|vois) (?:pas|plus|nplus|trop pas)(?! (?:rouge|jaune|clair))|sais trop|aucune idee|difficile a (?:dire|voir)|dur a (?:dire|voir))\b/;
 export const secured: Statements = {
+  matter: matter.secured,
   yes: /^(?!ok$)(?:(?:cest |tout est |tout |ok |bon |voila )*(?:fait|fini|termine|en place|bon|ok|regle|nickel|pret|fixee?|scotchee?|securisee?|attachee?|rempli|gonfle|gonflee)|(?:(?:elle |il |tout |cest |sonde |la sonde |tube |le tube |ballon\w* |le ballon\w* |ca |est |sont |bien |tient )+(?:fixee?|scotchee?|collee?|securisee?|attachee?|en place|serree?|rempli|gonfle|bien|stable|tendue?|bon|ok|plaquee?|solide))(?: (?:et|est|bien|fixee?|scotchee?|collee?|tape|gonfle|rempli|sonde|la|le|ballon\w*|en|place|sur|peau|ventre|contre|tient|avec|du|sparadrap|bouge pas))*|(?:jai |on a |ai )(?:tout |bien )*(?:fait|rempli|gonfle|scotche|colle|fixe|mis|tape|attache)(?: \w+){0,7}|ballon\w* (?:est )?(?:rempli|gonfle|plein|ok)(?: \w+){0,6}|ca (?:tient(?! (?:pas|plus|nplus))|bouge pas)(?: \w+){0,3}|(?:la )?sonde (?:tient(?! (?:pas|plus|nplus))|bouge pas)(?: \w+){0,3}|tout (?:est )?(?:bien )?(?:fixe|fait|bon|ok|en place)|(?:(?:cest|elle est|il est|tout|bien|ca y est|la sonde est|voila|deja|est) )*(?:fixee?|scotchee?|collee?|attachee?|tapee?|securisee?|gonflee?|remplie?)(?: (?:avec|et|du|de|la|le|les|bien|tape|micropore|sparadrap|scotch|ruban|pansement|adhesif|ml|cc|\d+(?:\.\d+)?|eau|comme|il|faut|solide(?:ment)?|fort|ballon\w*|dedans|dans|sur|ventre|peau|partout))*|\d+(?:\.\d+)? ?(?:ml|cc)(?: (?:de|le|eau|dans|ballon\w*|dedans))* (?:mise?|mis|injectee?s?|dedans)(?: (?:dans|le|ballon\w*))*)$/,
   neutral: /\b(?:bouge|glisse|coule|fuit) (?:pas|plus|nplus)\b|\bpas de fuite\b/g,
   no: /\b(?:(?:tient|tiens|colle|reste|gonfle|remplit) (?:pas|plus|nplus)|lache\w*|lousse|(?:elle |il |ca |sonde |tube )(?:bouge|glisse|sort|coulisse|flotte)(?! (?:pas|plus|nplus))|desserr\w*|pas (?:encore )?(?:fini|fait|fixe\w*|scotche\w*|rempli|gonfle|serre\w*|attache\w*)|encore en train|a moitie|mal fixe\w*|pas (?:bien |assez )?(?:serre\w*|tendue?|colle\w*|tape\w*|scotche\w*)|plus de (?:sparadrap|ruban|scotch|tape)|(?:sparadrap|ruban|scotch|tape) (?:colle|tient) (?:pas|plus|nplus)|pas (?:le )?ballon\w*|pas (?:de )?(?:sparadrap|ruban|scotch)|presque|bientot|manque (?:le|la|du|un|une|encore|juste))\b/,
 };
 export const firstFeed: Statements = {
+  matter: matter.firstFeed,
   yes: /^(?:(?:ca |tout |elle |il |le repas |le gavage |repas |gavage |se est |sest |est |a |cest )*(?:bien |tres bien |super bien |ok |nickel )+(?:passee?|tolere\w*|alle|supporte\w*|pris)?(?: \w+){0,3}|(?:ca |tout |elle |il )*(?:se est |a |va |est )*(?:bien |tres bien |super )*(?:tres )?(?:bien|passe bien|ok|nickel|parfait|impeccable|bien passe|tolere|bien tolere)|(?:ca |cest |tout )?(?:est )?passee?|(?:le )?boire a bien (?:passee?|ete)(?: \w+){0,2}|tout est passe(?: (?:bien|doucement|lentement|tranquillement|facilement))*|(?:(?:elle|il|y|le gavage|enfant|le enfant|ca) )+a (?:bien|tout)(?: bien)? (?:ete|supporte|tolere|bu|pris|digere|garde)(?: \w+){0,3}|(?:aucun|pas de|sans) (?:probleme|souci)s?|rien a (?:signaler|redire|dire)|ras|super|parfait|(?:elle|il) a tout (?:bu|pris|mange|fini|garde))$/,
   no: /\b(?:du arreter|pas (?:bien|encore|tres bien|terrible|bon)|mal (?:passe|tolere|alle)|(?:se est |ca a |a ete )?mal|horrible\w*|terrible\w*|arretee?|refuse|veut pas|catastrophe)\b/,
 };
 export const nextDay: Statements = {
+  matter: matter.nextDay,
   yes: /^(?:(?:elle|il|tout|ca|bebe|cest|on|tout le monde|la petite|le petit)(?: (?!(?:pas|nplus|jamais)\b)\w+){0,3} ?(?:bien|tres bien|super|ok|mieux|normal\w*|forme|nickel|parfait|contente?|merveille)(?: (?:ce matin|aujourdhui|maintenant))*|(?:elle|il) est (?:partie?|sortie?|retournee?)(?: \w+){1,5} (?:forme|contente?|heureu\w+)|tout (?:va )?bien|(?:tout (?:est )?)?en ordre|(?:super|top|nickel|parfait|numero (?:un|1)|au top|impec\w*|que du bonheur)(?: (?:ce matin|aujourdhui|merci))*|comme si de rien (?:etait|netait|ete)|rien a (?:redire|dire|declarer)|ca va(?: \w+){0,2}|(?:aucun|pas de|sans) (?:probleme|souci)s?|rien a signaler|ras|nickel|super|parfait|(?:tres |bien )*(?:bien|mieux)|comme (?:de |d )?habitude|(?:elle|il) (?:joue|rit|gazouille|court)(?: \w+){0,3}|(?:elle|il) a bien dormi(?: tout va bien)?|(?:(?:est |toujours |elle |il )*en )?(?:pleine |super |grande )?forme(?: (?:ce matin|aujourdhui|depuis hier|merci))*)$/,
   no: /\b(?:mal|pire|malade|pas (?:bien|tres bien|terrible|super|la forme|en forme|comme d habitude|elle meme|lui meme)|empire\w*|bof)\b/,
 };
 export const arrived: Statements = {
+  matter: matter.arrived,
   neutral:
     /\b(?:personne|on)(?: (?:nous|la|le|a|se))* (?:pas |encore )*(?:occupee?|occupe|vue?s?|regarde|appelee?s?|examine\w*)(?: de (?:nous|elle|lui))?\b|(?<=\barrivee?s? )y a (?:environ )?\d+ min\w*\b/g,
   yes: /^(?:(?:(?:le|la|les|un|une|des) )?(?:docteure?s?|medecins?|infirmi\w+|pediatres?|chirurgien\w*|internes?|urgentistes?|ils|elles|on)(?: qui)? (?:(?:le|la|les|lui|nous|en|a|ont|vient|viennent|sont|de|deja|bien|ete|est|train|juste) )*(?:vue?s?|vus|examinee?s?|regardee?s?|remise?|mise?|posee?s?|prise?s?|changee?s?|reposee?|replacee?|auscultee?s?|poser|remettre|mettre|changer|voir|examiner|recue?s?)(?: \w+){0,6}|(?:elle|il|on) (?:est|a|vient) (?:(?:deja|de|bien|ete) )*(?:passee?s?|passer|vue?s?|recue?s?) (?:devant|par|avec|chez) (?:le|la|un|une) (?:docteure?|medecin|infirmi\w+|pediatre|chirurgien\w*)(?: \w+){0,4}|(?:en|dans la) salle(?: de)? attente|(?:on |nous |je |jy |y |elle |il |est |sommes |suis |ca |vient |viens |de |d |deja |bien )*(?:(?<!\b(?:on|nous|je|j) )arrivee?s?|arriver|dedans|la|a le hopital|aux urgences|sur place|admise?|inscrits?|pris en charge|prise en charge|dans la salle(?: \w+)*|a le accueil|hospitalisee?|y est|y sommes|arrive|avec le (?:medecin|docteur)|avec (?:une? |la )?(?:infirmiere?|docteur|medecin))(?: (?:aux urgences|a le hopital|la|ici|en pediatrie|maintenant))*|ils (?:la|le|nous|s occupent|se occupent) .*|on nous a pris(?: en charge)?|on (?:la|le|nous) (?:voit|examine|soigne|prend)|(?:ca y est )?(?:le |la |un |une )?(?:docteur|medecin|infirmi\w+|pediatre) est (?:avec|aupres)(?: \w+){0,2}|on est (?:ici |la )?depuis \d+ (?:min\w*|heures?)|bien arrivee?s?(?: \w+){0,8})$/,
@@ -96,6 +106,7 @@ const otherCalled =
   '(?:(?:mon|ma|notre|le|la) (?:[a-z-]+ ){1,2}(?:qui )?(?:(?:les|le|la|leur|y) )?(?:a|vient de) (?:(?:deja|bien|enfin|pu|ete) )*(?:appele\\w*|telephone\\w*|contacte\\w*|prevenue?s?|joindre|jointe?s?|eue?s?|parle|avise\\w*|ecrit|laisse (?:un )?message|pris (?:un )?(?:rdv|rendez[ -]?vous)))';
 
 export const clinic: Statements = {
+  matter: matter.clinic,
   neutral: new RegExp(
     `\\b(?:ils|elles?|on|la clinique) (?:nous |la |le |me )?(?:voi\\w+|recoi\\w+|prend\\w*|attend\\w*) demain\\b|\\b(?:(?:cest )?pas moi|moi (?:non|pas)|(?:jai|je) pas (?:pu|appele|eu le temps|pu appeler|eu le temps de appeler))(?=,? (?:mais |cest |par contre |et )*${otherCalled}\\b)`,
     'g',
@@ -122,6 +133,7 @@ export const exceptFact =
   /\b(?:sauf|pas|hormis|excepte|a part|seulement|juste) (?:le |la |l)?(?:poids|date|sonde|tube|bouton|type)\b(?! (?:est |sont )?(?:bon\w*|juste|correct\w*))/;
 export const exception = /\b(?:mais|sauf|seulement|par contre|cependant|a part|excepte|hormis|juste que)\b/;
 export const confirm: Statements = {
+  matter: matter.confirm,
   strictNo: true,
   yes: /^(?!ok$)(?:(?:cest |tout |oui |ils |elles |est |sont |toujours |encore |les |infos |informations |la |le |info |bien )*(?:exacte?s?|correcte?s?|juste|justes|vraie?s?|bon|bonne|bonnes|pareil|a jour|ca|ok|bien ca|les memes?|identique|valable|valables|meme chose)|(?:rien|aucun) (?:a |de |ne? )?(?:change|changement|a change|changer)|(?:a |pas |rien )*pas change|pas de changement)$/,
   no: /\b(?:pas (?:exact\w*|correct\w*|juste|bon|bonne|ca|vrai|a jour|tout a fait|le bon|la bonne)|fausse?s?|faux|erreur|erronee?s?|plus (?:valable|a jour|vrai|exact|ca|bon|bonne|le bon|la bonne)|(?<!rien |pas |rien a |a pas |aucun )change\w*|differente?s?|incorrecte?s?|nplus|plus maintenant|vieux|vieille|ancienne?s?|a (?:corriger|mettre a jour|changer)|mauvaise?s?)\b/,
@@ -130,6 +142,7 @@ export const confirm: Statements = {
 };
 /** At "any danger sign?": well, and unwell. */
 export const unwell: Statements = {
+  matter: matter.unwell,
   strictNo: true,
   no: /\b(?:(?:elle|il|y|bebe|tout|ca|cest|on|petite?|ma fille|mon fils|sinon|le reste|etat|enfant)(?: (?:va|est|a|semble|parait|le air|air|se|sent|reste|tres|super|plutot|assez|tout|toute|vraiment|encore|sinon|quand|meme|bien|de|comme|ete|la|et|en|parfaitement))* (?:bien|ok|normale?|normalement|calme|joyeu\w*|en forme|contente?|souriante?|sourit|joue|dort|tranquille|comme d habitude|comme de habitude|impec\w*|nickel|stable|relax|rose|gazouille|rigole|rit)|respir\w* (?:bien|normal\w*)|tout (?:roule|baigne|est beau)|tout va bien|ca va|va bien|tout est normal|rien de (?:tout|ca|cela|special|particulier|tel|grave|inquietant|anormal|la liste|tout ca)|aucun (?:de (?:ces|ca|tout)|signe|symptome|des|probleme|souci)|aucune? (?:de ca|de ceux|de ceux la)|pas (?:de )?(?:tout )?(?:ca|signe|probleme|souci)s?|ras|rien a signaler|pas (?:a ma connaissance|que je (?:sache|voie|vois))|^(?:bien|nickel|normale?)$|pas (?:pour le instant|maintenant)|rien)\b/,
   neutral:
@@ -144,6 +157,7 @@ export const asksToo =
 export const notSoBad =
   /\b(?:pas|rien|aucune?|jamais|ni)(?: (?:de|une?|en|d|si|tres|trop|le air|l|vraiment))* (?:urgence|pire|malade|mal|en detresse|grave|en danger|empire|inquietante?)\b|\bva pas (?:plus )?mal\b/g;
 export const fedLately: Statements = {
+  matter: matter.fedLately,
   yes: /^(?:(?:je |on |elle |il |vient |viens |venons |de |juste |a |ai |le |lui |tout )*(?:finir?|fini|termine\w*|terminer|donnee?|donner|manger|mange|boire|bu|arreter|gave|nourrir|prendre|pris|eu|avoir)(?: \w+){0,6}|(?:le |la |son |sa |les )?(?:gavage|pompe|alimentation|nutrition|repas|biberon|bib) (?:est |etait |vient |tourne |en |de )*(?:en cours|marche|branchee?|fini\w*|train|finir|se terminer|terminee?|tourne|tournait)(?: \w+){0,6}|(?:on|je|elle|il) (?:venait|venais) de (?:finir|manger|boire|prendre)(?: \w+){0,4}|(?:elle|il) (?:mangeait|buvait)(?: \w+){0,4})$/,
   no: /\b(?:rien|y a (?:des|plusieurs|quelques) heures|pas depuis|depuis (?:hier|ce matin|le (?:souper|diner|coucher|dejeuner|matin))|hier(?: soir)?|pas (?:dans|recemment|mange|nourri\w*|bu)|a jeun)\b/,
 };
