@@ -81,13 +81,15 @@ function denial(statement: string, hit: Hit, otherSigns: readonly Hit[], words: 
   return isSomeOf(statement, hit, negator, words) ? 'some' : 'denied';
 }
 
-function isDoubted(statement: string, sentence: string, asks: boolean, words: Words): boolean {
+function isDoubted(statement: string, sentence: string, asks: boolean, { open, words: { signs: words, clock } }: Said) {
+  // A day later, last night is since the tube went in.
+  const lately = open.asking === 'next-day' ? statement.replace(clock.lastNight, ' ') : statement;
   const onwards = sentence.slice(Math.max(0, sentence.indexOf(statement)));
   return (
     asks ||
     words.unsureOfSign.test(statement) ||
     words.supposed.test(sentence) ||
-    words.past.test(statement.replace(words.sinceThen, ' ')) ||
+    words.past.test(lately.replace(words.sinceThen, ' ')) ||
     words.over.test(onwards) ||
     words.other.test(statement)
   );
@@ -186,7 +188,7 @@ function hearIn(said: Said): Heard {
         continue;
       }
       const ofOther = words.otherPerson.test(statement);
-      const doubted = isDoubted(statement, text, asks, words);
+      const doubted = isDoubted(statement, text, asks, said);
       const standings = hits.map((hit) => standing(hit, statement, doubted, hits, words));
       const allDenied = standings.every((how) => how === 'denied');
       deniedLast = allDenied ? hits.map(({ sign }) => sign) : [];

@@ -1,9 +1,10 @@
 /** English words that bind: contractions, units of time, and where a statement ends. */
 import type { Marks } from '../clean.ts';
 import type { TimeUnit } from '../durations.ts';
+import type { Rewrite } from '../numbers.ts';
 
 /** Apostrophes are gone already; these make "is not", "cannot" and "it is" one word each. */
-export const contractions: readonly (readonly [RegExp, string])[] = [
+export const contractions: readonly Rewrite[] = [
   [/\bc\/o\b/g, 'complaints of'],
   [
     /\b(she|he|it|baby) (?:no|not) (?=(?:breathe?|wake|move|eat|open|respond|react|look|stop|cry|drink|go|come)\b)/g,

@@ -1,11 +1,14 @@
 /** Spanish that binds: how people shorten words, units of time, and where a statement ends. */
 import type { Marks } from '../clean.ts';
 import type { TimeUnit } from '../durations.ts';
+import type { Rewrite } from '../numbers.ts';
+import { byEar } from './byEar.ts';
 
 const month = '(enero|febrero|marzo|abril|mayo|junio|julio|agosto|septiembre|setiembre|octubre|noviembre|diciembre)';
 
 /** Accents are gone already; texting spellings, and words that are written together or with another letter. */
-export const contractions: readonly (readonly [RegExp, string])[] = [
+export const contractions: readonly Rewrite[] = [
+  ...byEar,
   [/\b(?:x|por) ?fa(?:vor|vorcito|s|sito)?\b/g, 'por favor'],
   [/\b(?:xq|pq|porq|xk|por que|porke|xke)\b/g, 'porque'],
   [/\b(?:q|ke|qe)\b/g, 'que'],

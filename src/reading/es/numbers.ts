@@ -128,6 +128,11 @@ export const rewrites: readonly Rewrite[] = [
     /\bno (?:hace|son|es|fue|fueron|eran?) (?:como )?\d+(?:\.\d+)? (?:dias?|semanas?|mes(?:es)?|anos?|horas?|minutos?|mins?)(?: no)?,? (?=(?:sino|mas bien|hace|son|fue|fueron)\b[a-z ]{0,16}\d)/g,
     '',
   ],
+  // "Ni 5 ni 6, queda en medio".
+  [
+    /\b(?:no (?:es|esta|llega|son|da)(?: a)? )?ni (?:el |un |al |en )?(\d[\d.]*),? ni (?:el |un |al |en )?(\d[\d.]*)(?=.{0,30}\b(?:mitad|medio|entre|intermedi[oa])\b)/g,
+    'entre $1 y $2',
+  ],
   // "2 horas 20" and "una hora y pico" are longer than the hours they name.
   [/\b(\d+) ?(?:horas?|hrs?|h) (?:y |con )?(\d{1,2})(?![\d.:]| ?[a-z%])/g, '$1 horas $2 minutos'],
   [/\b(\d+) ?(?:horas?|hrs?|h) y (?:pico|algo|tantito|un poco|un poquito|fraccion)\b/g, '$1 horas 30 minutos'],

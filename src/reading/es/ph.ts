@@ -19,7 +19,8 @@ export const otherNumbers: readonly RegExp[] = [
   /\b\d+(?:\.\d+)? ?(?:ml|mls|cc|ccs|oz|onzas?|kg|kgs|kilos?|lbs?|libras?|cm|pulgadas?|minutos?|mins?|min|horas?|hrs?|segundos?|segs?|dias?|semanas?|meses|tiras?|tiritas?|intentos?|veces|vez|am|pm|por ciento|%|fr|gotas?|x)\b/g,
   /\b(?:a )?las? \d{1,2}(?::\d{2})?(?: ?[ap]m)?\b/g,
   /\b\d{1,2}:\d{2}(?: ?[ap]m)?\b/g,
-  /\b(?:paso|numero|opcion|pregunta|intento) \d+\b/g,
+  /\b(?:paso|opcion|pregunta|intento|telefono)(?: numero)? \d+\b/g,
+  /\bl[oa]s 2\b/g,
   /\b(?:de|sobre|hasta) 14\b/g,
   /\b(?:no|no es|no era|no fue|no un) (?:el |un )?\d+(?:\.\d+)?\b/g,
 ];

@@ -4,16 +4,20 @@ import type { SignWords } from '../signs.ts';
 const belly =
   '(?:barrig\\w*|barigu?it\\w*|panz\\w*|pans(?:a|ita)|panc\\w*|estomag\\w*|estomaguit\\w*|vientre|abdomen|abdominal|guata|guatita|tripa|tripita|tripas|buche)';
 const copula =
-  '(?: (?:esta|estan|se|le|la|lo|ve|siente|puso|pone|poniendo|esta|quedo|muy|bien|super|re|toda|todo|mas|tan|bastante|un|poco|como|de|piedra|tabla|demasiado|y|e|medio|parece|anda|tiene|veo|noto|ya|cada|vez|sientes?|algo|roja|rojo|grande|hinchad\\w*|inflamad\\w*|dur[oa])){0,6}';
+  '(?: (?:esta|estan|se|le|la|lo|ve|siente|puso|pone|poniendo|esta|quedo|muy|bien|super|re|toda|todo|mas|tan|bastante|un|poco|como|de|piedra|tabla|demasiado|y|e|medio|parece|anda|tiene|trae|traia|veo|noto|siento|sentia|toco|toque|amanecio|sigue|va|hoy|anoche|ya|cada|vez|sientes?|algo|tens[oa]|roja|rojo|grande|hinchad\\w*|inflamad\\w*|dur[oa])){0,6}';
 const body =
   '(?:labi\\w*|boca|boquita|cara|carita|piel|naric\\w*|nariz|dedos?|deditos?|unas?|unitas|manos?|manitas?|pies|piecitos|cachetes|mejillas|lengua|encias|cuerpo)';
 const blue = '(?:azul\\w*|morad\\w*|moradit\\w*|moret\\w*|gris\\w*|violeta|purpura|amoratad\\w*)';
 const green = '(?:verd\\w*|bilis|biliar|amarill\\w*|sangre|cafe oscuro|negro)';
 
+/** To be sick, as it is called here and there. */
+const vomits =
+  '(?:vomit\\w*|trasboc\\w*|devolv\\w*|devuelv\\w*|arroj\\w*|g?uacare\\w*|huacare\\w*|buitre\\w*|regurgit\\w*|bascas?|deposo|depuso)';
+
 export const signWords: readonly SignWords[] = [
   {
     sign: 'breathing',
-    sure: /\b(?:(?:satura\w*|sats?|spo2|oxigeno|oximetro)(?: (?:es|esta|en|de|a|al|bajo|marca|dice|ahora|solo|le|la|tiene))* (?:[1-8]\d|9[01])\b|(?:dificultad|problemas?|trabajo|cuesta|costando|esfuerzo|fatiga|falta)(?: \w+){0,3} (?:respir\w*|aire)|no (?:(?!cuesta|problemas?|dificultad\w*|trabajo|esfuerzo|falta)\w+ ){0,3}(?:respir\w*|jala\w* aire|entra (?:el )?aire)|(?:casi|apenas|sin|dejo de|dejando de|deja de|ya no|paro de|puede|poder) respir\w*|respir\w*(?: (?:muy|bien (?=feo|raro|mal|rapid|agitad)|mal|rapid\w*|raro|rara|agitad\w*|fuerte|despacio|lento|con|corto|feo|dificil|ruid\w*))*|(?:le )?falta(?:ndo)?(?: de)? (?:el )?aire(?:cito)?|sin aire|jal(?:a|ando) aire|(?<!\bglobo (?:\w+ )?)se le (?:va|fue|esta yendo|acaba) el aire(?! (?:al?|del) (?:el |la )?(?:globo|sonda|tubo|boton|jeringa))|cuesta (?:mucho |muchisimo |tanto )?jalar(?! (?:la|el|de la|del) )|ahog\w*|asfixi\w*|atragant\w*|sofoc\w*|agitad[oa]|jade\w*|boque\w*|apnea|silb\w*|sibil\w*|chilla el pecho|pita el pecho|se (?:le )?(?:hunde\w*|sumen?|meten?|marcan?) (?:las |los )?(?:costill\w*|pecho))\b/g,
+    sure: /\b(?:(?:satura\w*|sats?|spo2|oxigeno|oximetro)(?: (?:es|esta|en|de|a|al|bajo|marca|dice|ahora|solo|le|la|tiene))* (?:[1-8]\d|9[01])\b|(?:dificultad|problemas?|trabajo|cuesta|costando|esfuerzo|fatiga|falta)(?: \w+){0,3} (?:respir\w*|aire)|no (?:(?!cuesta|problemas?|dificultad\w*|trabajo|esfuerzo|falta)\w+ ){0,3}(?:respir\w*|(?:jala\w*|entra|agarr\w*|cog\w*|pesc\w*|alcanz\w*|consig\w*|tom[ae]\w*|llega|recib\w*|meter?|tiene) (?:bien |casi |nada de )?(?:el )?(?:aire|aliento|resuello|resuell[oa]))|(?:sin|le falta(?:ndo)?|se queda sin|perdio el) (?:el )?(?:aliento|resuello)|(?:casi|apenas|sin|dejo de|dejando de|deja de|ya no|paro de|puede|poder) respir\w*|respir\w*(?: (?:muy|bien (?=feo|raro|mal|rapid|agitad)|mal|rapid\w*|raro|rara|agitad\w*|fuerte|despacio|lento|con|corto|feo|dificil|ruid\w*))*|(?:le )?falta(?:ndo)?(?: de)? (?:el )?aire(?:cito)?|sin aire|jal(?:a|ando) aire|(?<!\bglobo (?:\w+ )?)se le (?:va|fue|esta yendo|acaba) el aire(?! (?:al?|del) (?:el |la )?(?:globo|sonda|tubo|boton|jeringa))|cuesta (?:mucho |muchisimo |tanto )?jalar(?! (?:la|el|de la|del) )|ahog\w*|asfixi\w*|atragant\w*|sofoc\w*|agitad[oa]|jade\w*|boque\w*|apnea|silb\w*|sibil\w*|chilla el pecho|pita el pecho|se (?:le )?(?:hunde\w*|sumen?|meten?|marcan?) (?:las |los )?(?:costill\w*|pecho))\b/g,
   },
   {
     sign: 'colour',
@@ -33,7 +37,7 @@ export const signWords: readonly SignWords[] = [
   },
   {
     sign: 'bleeding',
-    sure: /\b(?:no (?:se )?(?:le )?(?:quita|corta|detiene|para) (?:la |el )?sangr\w*|empapad\w* (?:\w+ ){0,3}(?:de|en|con) sangre|(?:no|ni) (?:\w+ ){0,2}?(?:para|deja|paro|detiene|detener|parar|contener|dejado|parado|deja)(?: \w+){0,2} (?:de )?(?:sangr\w*)|sangr(?:a|ando|ado|ar|o|aba|ada|an)\b|sangramiento|sangrad[oa]|hemorrag\w*|emorrag\w*|desangr\w*|(?:much[oa]|muchisima|bastante|demasiada|harta|tanta|monton de|llen[oa] de|banad[oa] (?:en|de)|empapad[oa] (?:de|en|con)|charco de|chorro de|chorros de|borbotones de) sangre|sangre (?:much[oa]|muchisima)|sangre (?:\w+ ){0,2}(?:por todos? (?:lados|partes)|a chorros?|chorreando|sin parar|no para|no se detiene|que no para|a borbotones|brotando)|chorre\w+ (?:de )?sangre)\b/g,
+    sure: /\b(?:no (?:se )?(?:le |me )?(?:quita|corta|detiene|para|contiene|frena|ataja|estanca|cede|puedo (?:parar|detener|cortar|contener)(?:le|sela)?) (?:la |el )?(?:sangr|hemorrag)\w*|sangre y (?:mas )?sangre|empapad\w* (?:\w+ ){0,3}(?:de|en|con) sangre|(?:no|ni) (?:\w+ ){0,2}?(?:para|deja|paro|detiene|detener|parar|contener|dejado|parado|deja)(?: \w+){0,2} (?:de )?(?:sangr\w*)|sangr(?:a|ando|ado|ar|o|aba|ada|an)\b|sangramiento|sangrad[oa]|hemorrag\w*|emorrag\w*|desangr\w*|(?:much[oa]|muchisima|bastante|demasiada|harta|tanta|monton de|llen[oa] de|banad[oa] (?:en|de)|empapad[oa] (?:de|en|con)|charco de|chorro de|chorros de|borbotones de) sangre|sangre (?:much[oa]|muchisima)|sangre (?:\w+ ){0,5}(?:por todos? (?:lados|partes)|a chorros?|chorreando|sin parar|no para|no se detiene|que no para|a borbotones|brotando)|chorre\w+ (?:de )?sangre)\b/g,
     near: /\b(?:(?:dejo|paro|para) de sangrar|supur\w*)\b/g,
   },
   {
@@ -63,10 +67,10 @@ export const signWords: readonly SignWords[] = [
   {
     sign: 'vomit',
     sure: new RegExp(
-      `\\b(?:(?:vomit\\w*|vomit[oó]|devolv\\w*|devuelv\\w*|arroj\\w*|guacare\\w*|regurgit\\w*|basc\\w*|deposo)(?: \\w+){0,4} ${green}|(?:verd\\w*|bilis)(?: \\w+){0,2} (?:vomit\\w*|arroj\\w*)|(?:[2-9]|varios|muchos) vomitos?|volvi\\w* (?:todo )?(?:el |la )?(?:estomago|leche|comida)(?: \\w+){0,2} (?:otra vez|de nuevo|veces)|(?:vomit\\w*|trasboc\\w*|devolv\\w*|devuelt\\w*|arroj\\w*)(?: \\w+){0,2} (?:muchas veces|varias veces|a cada rato|todo|sin parar|\\d+ veces|otra vez|de nuevo|seguido|mucho|muchisimo|bastante|constante\\w*|todo el (?:dia|tiempo)|toda la noche|a chorros?|en proyectil)|(?:no (?:para|deja|ha parado|ha dejado) de|sigue|lleva|esta|sin parar de|cada vez mas|mucho|much[oa]s|varios|empezo a|comenzo a) (?:vomit\\w*|devolver|devolviendo|arroj(?:ar|ando))|vomitando|vomita|devolviendo|bilis|bilioso)\\b`,
+      `\\b(?:${vomits}(?: \\w+){0,5} (?:\\d+|varias|muchas|tantas|demasiadas) veces|(?:\\d+|varias|muchas|tantas|demasiadas) veces (?:\\w+ ){0,3}${vomits}|(?:bota|botando|boto|echa|echando|echo|saca|sacando|saco|tira|tirando|tiro|sale|saliendo|salio|escup\\w*|expuls\\w*)(?: \\w+){0,4} ${green}(?: \\w+){0,2} por (?:la |su )?(?:boca|boquita)|(?:vomit\\w*|vomit[oó]|devolv\\w*|devuelv\\w*|arroj\\w*|guacare\\w*|regurgit\\w*|basc\\w*|deposo)(?: \\w+){0,4} ${green}|(?:verd\\w*|bilis)(?: \\w+){0,2} (?:vomit\\w*|arroj\\w*)|(?:[2-9]|varios|muchos) vomitos?|volvi\\w* (?:todo )?(?:el |la )?(?:estomago|leche|comida)(?: \\w+){0,2} (?:otra vez|de nuevo|veces)|(?:vomit\\w*|trasboc\\w*|devolv\\w*|devuelt\\w*|arroj\\w*)(?: \\w+){0,2} (?:muchas veces|varias veces|a cada rato|todo|sin parar|\\d+ veces|otra vez|de nuevo|seguido|mucho|muchisimo|bastante|constante\\w*|todo el (?:dia|tiempo)|toda la noche|a chorros?|en proyectil)|(?:no (?:para|deja|ha parado|ha dejado) de|sigue|lleva|esta|sin parar de|cada vez mas|mucho|much[oa]s|varios|empezo a|comenzo a) (?:vomit\\w*|devolver|devolviendo|arroj(?:ar|ando))|vomitando|vomita|devolviendo|bilis|bilioso)\\b`,
       'g',
     ),
-    near: /\b(?:vomit\w*|trasboc\w*|volvi\w* (?:todo )?(?:el |la )?(?:estomago|leche|comida)|devolvi\w*|arrojo|arcad\w*|arqu\w+ada\w*|arquead\w*|nause\w*|ascos?|regurgit\w*|ganas de vomitar|guacare\w*|eructa\w*)\b/g,
+    near: /\b(?:vomit\w*|trasboc\w*|volvi\w* (?:todo )?(?:el |la )?(?:estomago|leche|comida)|devolvi\w*|arrojo|arcad\w*|arqu\w+ada\w*|arquead\w*|nause\w*|ascos?|regurgit\w*|ganas de vomitar|guacare\w*|(?:bota|botando|boto|echa|echando|echo|saca|sacando|saco|tira|tirando|tiro|sale|saliendo|salio)(?: (?!sonda\b|tubo\b|boton\b)\w+){1,5} por (?:la |su )?(?:boca|boquita)|buitre\w*|huacare\w*|eructa\w*)\b/g,
   },
   {
     sign: 'fever',
@@ -75,12 +79,12 @@ export const signWords: readonly SignWords[] = [
   },
   {
     sign: 'pain',
-    sure: /\b(?:encog\w* (?:las |sus )?(?:pierna|rodilla)s?|quej\w* de(?:l)? dolor\w*|(?:llor|chill|quej|grit)\w* (?:cuando|si|al) (?:se )?(?:lo |la |le )?(?:toc|apriet|apret|mov|muev)\w*|dolor\w*|duele\w*|dolid\w*|adolorid\w*|dolio|doliendo\w*|ardor|arde|ardiendo(?:le)|colicos?|retortij\w*|calambres?|sensible)\b/g,
+    sure: /\b(?:encog\w* (?:las |sus )?(?:pierna|rodilla)s?|quej\w* de(?:l)? dolor\w*|(?:llor|chill|quej|grit)\w* (?:cuando|si|al) (?:se )?(?:lo |la |le )?(?:toc|apriet|apret|mov|muev)\w*|dolor\w*|duele\w*|dolid\w*|adolorid\w*|dolio|dolia\w*|dolieron|doliendo\w*|ardor|arde(?! en\b)|ardiendo(?:le)|colicos?|retortij\w*|calambres?|sensible)\b/g,
     near: /\b(?:molest\w*|incomod\w*|quej\w*|gim(?:e|i|ot)\w*|irritad[oa] del? dolor)\b/g,
   },
   {
     sign: 'leak',
-    sure: /\b(?:gote(?:a|ando|o|aba|ar|os)\b|gotera|fug(?:a|o|an|ando|aba|as|arse|andose)\b|filtr\w*|escurr\w*|chorre\w+|derram\w*|rezum\w*|(?:se (?:le )?(?:esta )?)?(?:sale|saliendo|salio|tira|tirando|tiro|bota|botando|boto|regresa|regreso|regresando|riega|regando|rego)(?: \w+){0,4} (?:por (?:los |las |el |la |un |una |al |ambos )?(?:lad\w+|alrededor|fuera|orilla\w*|costado\w*|borde\w*)|al lado|alrededor|del (?:agujero|hoyo|hoyito|estoma)))\b/g,
+    sure: /\b(?:gote(?:a|ando|o|aba|ar|os)\b|gotera|fug(?:a|o|an|ando|aba|as|arse|andose)\b|filtr\w*|escurr\w*|chorre\w+|derram\w*|rezum\w*|(?:se (?:le )?(?:esta )?)?(?:sal(?:e|en|iendo|io|ia|ian)|tir(?:a|ando|o|aba)|bot(?:a|ando|o|aba)|regres(?:a|o|ando|aba)|rieg[ao]|reg(?:ando|o|aba)|escap\w*|devuelv\w*|devolv\w*|desbord\w*|brot\w*)(?: \w+){0,4} (?:por (?:los |las |el |la |un |una |al |ambos )?(?:lad\w+|alrededor|fuera|orilla\w*|costado\w*|borde\w*)|al lado|alrededor|del (?:agujero|hoyo|hoyito|estoma)))\b/g,
   },
 ];
 
@@ -90,7 +94,7 @@ export const small =
 
 /** A negation reaches forward over words that only lead up to the sign. */
 export const negator =
-  /\b(?:no(?! (?:para|paran|deja|dejan|cesa|cesan)\b)(?! vomit\w+ (?:\d|una|varias|muchas|otra|todo|mucho))|ni|sin|nada de|ningun|ninguna|ninguno|ningunos|ningunas|nunca|tampoco|jamas|niega|cero|libre de|nadie)\b(?! (?:solo|se si|estoy segur|estamos segur))/g;
+  /\b(?:no(?! (?:se |le |la |lo |me )*(?:para|paran|paraba|deja|dejan|cesa|cesan)\b)(?! vomit\w+ (?:\d|una|varias|muchas|otra|todo|mucho))|ni|sin|nada de|ningun|ninguna|ninguno|ningunos|ningunas|nunca|tampoco|jamas|niega|cero|libre de|nadie)\b(?! (?:solo|se si|estoy segur|estamos segur))/g;
 
 /** A word that may stand between a negation and its sign without ending its reach. */
 export const reach =
@@ -113,7 +117,7 @@ export const feared =
 
 /** Said of another time. */
 export const past =
-  /\b(?:ayer|anoche|antier|anteayer|(?<!que )antes(?! de (?:que|ahora))|(?:la semana|el mes|el ano|ano|mes|semana|fin de semana|verano|invierno) (?:pasad[oa]|antepasad[oa])|hace (?:como |mas de |unos |unas |un |una )*(?:\d+ |varios |varias |muchos |muchas |par )?(?:dias?|semanas?|mes(?:es)?|anos?|horas?)|(?:dias|semanas|meses|anos) atras|cuando (?:nacio|era|tenia|estaba|le pusieron|la operaron|lo operaron|recien)|(?:en|durante|despues de|tras) (?:la |el |su )?(?:cirugia|operacion|hospital|parto|nacimiento|neo\w*|ucin?)|a veces|siempre (?:ha|tiene|se|le)|normalmente|suele|padece|padecia|sufre|sufria|tenia|tiende a|historial|antecedentes?|en el pasado|alguna vez|la otra vez|la vez pasada|de vez en cuando|trastorno)\b/;
+  /\b(?:ayer|anoche|antier|anteayer|(?<!que )antes(?! de (?:que|ahora))|(?:la semana|el mes|el ano|ano|mes|semana|fin de semana|verano|invierno) (?:pasad[oa]|antepasad[oa])|hace (?:como |mas de |unos |unas |un |una )*(?:\d+ |varios |varias |muchos |muchas |par )?(?:dias?|semanas?|mes(?:es)?|anos?|horas?)|(?:dias|semanas|meses|anos) atras|cuando (?:nacio|era|tenia|estaba|le pusieron|la operaron|lo operaron|recien)|(?:en|durante|despues de|tras) (?:la |el |su )?(?:cirugia|operacion|hospital|parto|nacimiento|neo\w*|ucin?)|(?<!como )la (?:ultima|primera|otra) vez(?! (?:que|desde))|la vez (?:anterior|de antes|pasada)|a veces|siempre (?:ha|tiene|se|le)|normalmente|suele|padece|padecia|sufre|sufria|tenia|tiende a|historial|antecedentes?|en el pasado|alguna vez|la otra vez|la vez pasada|de vez en cuando|trastorno)\b/;
 
 /** "Desde ayer" goes on. */
 export const sinceThen =
@@ -137,8 +141,16 @@ export const otherPerson =
 
 /** Words that only look like signs. */
 export const lookalikes: readonly RegExp[] = [
+  // Thin, said of what is eaten or comes back; soft, of the belly.
+  /\b(?:lech\w*|yogur\w*|crema|atole|avena|sopa|pure|papilla|caldo|liquid\w*|contenido|jug\w*|formula|popo|caca|evacuacion\w*|moco\w*|saliva|baba|panz\w*|panc\w*|barrig\w*|guat\w*|abdomen|estomag\w*|vientre|tripa|tripita)(?: (?!esta\b|anda\b|ella\b|nin)[a-z]+){0,7} (?:aguad|aguach|guang|flojit)\w*|\baguad\w*(?: (?:como|tipo|igual que))(?: (?:la|el|un|una))? (?:lech|yogur|crema|atole|avena|sopa|formula)\w*/g,
+  // Another time, and not now.
+  /\b(?:la|las) (?:ultima|primera|otra)s? ve(?:z|ces)(?: (?:pasada|anterior))?\b[^.;!?]{1,60}\b(?:esta vez|ahora|hoy|ya) (?:no\b|nada\b|ni\b|sin\b)/g,
+  // The caller's own breath, hands and sweat.
+  /\b(?:a mi )?me (?:cuesta|falta|faltaba|costo|costaba)(?: (?:hasta|trabajo|el|la|mucho))* (?:respir\w*|aire)(?: (?:a mi\b|(?:del|de la|de|con|por|por el|por la)(?: (?:puro|pura|tanto|tanta|el|la|los))* (?:susto|disgusto|miedo|nervios|coraje|llanto|angustia|estres|ansiedad|impresion)))|\ba mi me (?:cuesta|falta)(?: (?:el|la|trabajo))* (?:respir\w*|aire)|\byo (?:soy )?(?:la que |el que )?(?:ya |casi )?no puedo (?:ni )?respirar|\bme tembl\w+(?: (?:mucho|las|todas|hasta|bien))* (?:manos?|piernas?|rodillas?)|\bme ahog(?:o|aba) (?:yo|del?|con)\b(?: (?:la|el|los))? \w+/g,
+  // The weather's.
+  /\bsud(?:a|ando|or\w*|oros[oa])(?: \w+)? (?:porque|por|de|con)(?: (?:hace|hacen|el|la|tanto|puro|este|esta|mucho|aqui|estamos|a))* (?:\d+ grados|calor\w*|bochorno|verano|sol)\b/g,
   /\bahog\w*(?: pero)? de (?:la |pura |tanta )?risa\b|\bsoy yo (?:la|el) que no (?:puede|puedo) respirar\b|\bno es (?:de|por) dolor\b/g,
-  /\b(?:(?:mi|su|la|el) (?:espos[oa]|marido|mama|papa|suegr[oa]|doctora?|enfermera)|(?:en (?:el|su)|al) trabajo)(?: y)? (?:ya )?no (?:me |nos )?contesta\w*(?! (?:la|el|mi|su) (?:nin|beb|hij|nen))|\bno (?:me |nos )?contesta\w* (?:el |al |mis? |las? )?(?:telefono|cel\w*|llamadas?|mensajes?)\b/g,
+  /\b(?:(?:mi|su|la|el) (?:espos[oa]|marido|mama|papa|suegr[oa]|herman[oa]|cunad[oa]|ti[oa]|prim[oa]|abuel[oa]|vecin[oa]|comadre|compadre|padrino|madrina|ninera|jef[ea]|pediatra|cirujan[oa]|clinica|hospital|consultorio|doctora?|enfermera)|(?:en (?:el|su)|al) trabajo)(?: (?:que|la|lo|sabe|es|esta|trabajando|de|guardia))*(?: y| pero)?(?: el| ella)? (?:ya |tampoco |todavia )?(?:no )?(?:me |nos )?contesta\w*(?! (?:la|el|mi|su) (?:nin|beb|hij|nen))|\bno (?:me |nos )?contesta\w* (?:el |al |mis? |las? )?(?:telefono|cel\w*|llamadas?|mensajes?)\b/g,
   /\bme (?:sangra|sangran|duele|duelen) (?:la|el|los|las|un) (?:mano|manos|dedo|dedos|brazo)(?: a mi)?\b/g,
   /\b(?:como|parece) (?:de )?(?:el |un )?vomit\w*\b|\b(?:amarill\w*|verd\w*|cafe|beige) (?:muy )?palid\w*/g,
   /\b(?:para(?: que)? no(?: se)?|sin) (?:despert|despiert)\w*/g,
@@ -148,7 +160,7 @@ export const lookalikes: readonly RegExp[] = [
   /(?<=^|[,.;!] ?|\b(?:y|ella|el|bebe|nin[oa]|tod[oa]|bien|normal|piel|carita?|cachetes|cachetitos|mejillas|labios|labiecitos|color|buen color) )(?:esta |estan |sigue |anda |se ve |la veo |lo veo |bien |muy |tod[oa] )*rosad(?:it)?[oa]s?\b(?! (?:la|el|los|las|alrededor|por|en|de|como|con))/g,
   /\bnada (?:aguad|floj|palid|morad|azul|dur|hinchad|inflad|calient)\w*/g,
   /\b(?:respir[ae]|respirar|respire|respiro|respirando|respiramos) (?:hondo|profundo|profundamente)\b|\brespirador\b|\bun respiro\b/g,
-  /(?<!\b(?:no|ni|sin|apenas|casi|nunca|puede|tampoco)(?: (?:esta|le|la|se|puede|lo|anda|parece))* ?)\brespir(?:a|ando|acion|ar)(?: (?:es|esta|va|se|ve|muy|todo|sigue|parece|super|perfectamente|totalmente|y|duerme|come|la|lo|veo|siente|de|forma|manera|por))* (?:bien(?! (?:feo|raro|rara|mal|rapid|agitad))|normal\w*|tranquil\w*|perfect\w*|sin (?:ningun |ninguna )?(?:problemas?|dificultad)|calmad\w*|facil\w*|regular|sol[oa]|tranquilamente)\b(?! no)/g,
+  /(?<!\b(?:no|ni|sin|apenas|casi|nunca|puede|tampoco)(?: (?:esta|le|la|se|puede|lo|anda|parece))* ?)\brespir(?:a|ando|acion|ar)(?: (?:es|esta|va|se|ve|muy|todo|sigue|parece|super|perfectamente|totalmente|y|duerme|come|la|lo|veo|siente|de|forma|manera|por))* (?:bien(?! (?:feo|raro|rara|mal|rapid|agitad))|normal\w*|tranquil\w*|perfect\w*|parej\w*|suave\w*|seren\w*|bonit\w*|a gusto|de lo (?:mas |lo )?(?:bien|lindo|normal)|de lujo|de maravilla|como (?:siempre|debe|reloj\w*)|igual que siempre|sin (?:ningun |ninguna )?(?:problemas?|dificultad)|calmad\w*|facil\w*|regular|sol[oa]|tranquilamente)\b(?! no)/g,
   /\b(?:presion|prueba|pruebas|analisis|examen|examenes|tipo|muestra|banco|azucar) (?:de (?:la )?|en (?:la )?)?sangre\b|\bsangre fria\b|\bsangron\w*\b/g,
   /\b(?:medicin\w*|medicament\w*|jarabe|pastill\w*|gotas|remedio|plan|dosis|diazepam)(?: (?:de|para|contra|del))(?: (?:la|las|los|el|su|sus))? (?:fiebre|calentura|dolor|convulsion\w*|epilepsia|nauseas?|vomitos?|temperatura|respirar|sangre)\b/g,
   /\bblanc[oa]s?(?: \w+){0,2} como (?:la )?(?:leche|yogur\w*|crema|suero)\b/g,
