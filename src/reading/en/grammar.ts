@@ -10,6 +10,15 @@ export const contractions: readonly Rewrite[] = [
     /\b(she|he|it|baby) (?:no|not) (?=(?:breathe?|wake|move|eat|open|respond|react|look|stop|cry|drink|go|come)\b)/g,
     '$1 doesnt ',
   ],
+  [/\bnon-(?=[a-z])/g, 'non '],
+  // How often belongs to what was said before it.
+  [
+    /,(?= (?:(?:like|about|now|its|thats|at least|maybe) )*(?:(?:\d+|two|three|four|five|six|several|a few|many|loads of|lots of) times|twice|over and over|again and again)\b)/g,
+    '',
+  ],
+  [/\bment\b/g, 'meant'],
+  // "Keeps a-coming".
+  [/\ba[ -](?=(?:com|bleed|leak|scream|puk|go|runn|pour|ooz|drip|gush|cry|spurt|throw)in)/g, ''],
   [/\bcan ?not\b/g, 'cant'],
   [/\bwill not\b/g, 'wont'],
   [/\b(is|are|was|were|do|does|did|has|have|had|would|could|should) not\b/g, '$1nt'],
