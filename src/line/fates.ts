@@ -34,9 +34,9 @@ const claimUnsure = statement(
 const mark = statement(
   'fate.mark',
   `UPDATE message m SET state = u.state, carrier_id = COALESCE(u.carrier_id, m.carrier_id),
-     hold_until_ms = u.hold_until_ms, look_ms = u.look_ms
-   FROM unnest($1::bigint[], $2::text[], $3::text[], $4::bigint[], $5::bigint[])
-     AS u (id, state, carrier_id, hold_until_ms, look_ms)
+     hold_until_ms = u.hold_until_ms, look_ms = u.look_ms, tries = u.tries
+   FROM unnest($1::bigint[], $2::text[], $3::text[], $4::bigint[], $5::bigint[], $6::integer[])
+     AS u (id, state, carrier_id, hold_until_ms, look_ms, tries)
    WHERE m.id = u.id AND m.state IN ('carrying', 'unknown') RETURNING m.id, m.state`,
 );
 /** Callbacks come in any order: what was delivered stays so, and what was refused is not taken back but by a delivery. */
@@ -71,6 +71,8 @@ export interface Claimed {
 export interface Mark {
   readonly id: number;
   readonly state: 'accepted' | 'delivered' | 'refused' | 'waiting' | 'unknown';
+  /** How often it was handed to the carrier. */
+  readonly tries: number;
   readonly carrierId: string | null;
   readonly holdUntilMs: number;
   readonly lookMs: number;
@@ -153,6 +155,7 @@ function writeOn(client: Queryable, marks: readonly Mark[]): Promise<{ id: numbe
     marks.map((one) => one.carrierId),
     marks.map((one) => one.holdUntilMs),
     marks.map((one) => one.lookMs),
+    marks.map((one) => one.tries),
   ]);
 }
 
@@ -195,8 +198,8 @@ function refused(parts: Parts, message: Claimed, why: string): Mark {
   return { ...plain(message), state: 'refused', why };
 }
 
-function plain({ id }: Claimed) {
-  return { id, carrierId: null, holdUntilMs: 0, lookMs: 0, why: null };
+function plain({ id, tries }: Claimed) {
+  return { id, tries, carrierId: null, holdUntilMs: 0, lookMs: 0, why: null };
 }
 
 function outgoing({ seal }: Parts, { id, number, body, kind, at_ms, bridge_to }: Claimed): Outgoing {

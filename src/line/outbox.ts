@@ -3,29 +3,11 @@
  * whose fate is unknown holds the later ones ten seconds at most; an emergency never waits, but for a call to the same phone.
  */
 import { statement } from '#src/store/database.ts';
-import { type Claimed, holdMs, type Mark, noteFate, send, writeMarks } from './fates.ts';
+import { type Chain, carryChain, claimChains } from './chain.ts';
+import { type Mark, noteFate, writeMarks } from './fates.ts';
 import type { Callback } from './line.ts';
 import type { Parts } from './parts.ts';
 
-const batch = 100;
-
-/** What is queued or in hand for the same phone, from the queue's own index. */
-const ofThisPhone = `SELECT FROM message e WHERE e.phone_id = h.phone_id AND e.state IN ('waiting', 'carrying', 'unknown') AND`;
-const behindAnother = `EXISTS (${ofThisPhone} e.id < h.id AND (e.state = 'waiting' OR e.hold_until_ms > $1))`;
-/** Two calls at once find the phone busy, and the carrier's list does not tell which of them was made. */
-const behindCall = `h.kind = 'call' AND EXISTS (${ofThisPhone} e.kind = 'call' AND CASE e.state
-  WHEN 'waiting' THEN e.urgent AND e.id < h.id AND e.hold_until_ms <= $1 ELSE e.hold_until_ms > $1 END)`;
-
-/** Its pause between tries is real time, so that a carrier that is down is not hammered. */
-const claim = statement(
-  'outbox.claim',
-  `UPDATE message m SET state = 'carrying', hold_until_ms = $2, look_ms = $2, tries = m.tries + 1
-   FROM phone p WHERE p.id = m.phone_id AND m.id IN (
-     SELECT h.id FROM message h WHERE h.state = 'waiting' AND h.hold_until_ms <= $1
-       AND NOT CASE WHEN h.urgent THEN ${behindCall} ELSE ${behindAnother} END
-     ORDER BY h.urgent DESC, h.id LIMIT ${batch} FOR UPDATE SKIP LOCKED)
-   RETURNING m.id, p.number, m.body, m.kind, m.tries, m.at_ms, m.bridge_to`,
-);
 const release = statement(
   'outbox.release',
   "UPDATE message SET state = 'waiting', hold_until_ms = 0 WHERE state IN ('carrying', 'unknown') AND hold_until_ms > 0",
@@ -53,8 +35,8 @@ export function createOutbox(parts: Parts): Outbox {
   let nudge = Promise.withResolvers<void>();
   let stopping = false;
 
-  const track = (work: Promise<Mark>): void => {
-    const done = work.then(addMark).finally(() => {
+  const begin = (chain: Chain): void => {
+    const done = carryChain(parts, chain, () => !stopping, addMark).finally(() => {
       inFlight.delete(done);
       wanted = true; // the next message of this recipient may go now
     });
@@ -71,7 +53,7 @@ export function createOutbox(parts: Parts): Outbox {
       do {
         wanted = false;
         nudge = Promise.withResolvers();
-        const sends = await claimAll(parts, track);
+        const sends = await claimAll(parts, begin);
         if (sends === 0 && inFlight.size > 0) await Promise.race([...inFlight, nudge.promise]);
       } while (!stopping && (wanted || inFlight.size > 0));
     } finally {
@@ -121,11 +103,11 @@ export function createOutbox(parts: Parts): Outbox {
   };
 }
 
-async function claimAll(parts: Parts, begin: (work: Promise<Mark>) => void): Promise<number> {
-  const nowMs = parts.wallMs();
+/** Begins what can be carried now, and says how much that was. */
+async function claimAll(parts: Parts, begin: (chain: Chain) => void): Promise<number> {
   parts.checkpoint('outbox asked');
-  const fresh = await parts.database.query<Claimed>(claim, [nowMs, nowMs + holdMs]);
-  if (fresh.length > 0) parts.checkpoint('message claimed');
-  for (const message of fresh.sort((a, b) => a.id - b.id)) begin(send(parts, message));
-  return fresh.length;
+  const chains = await claimChains(parts);
+  if (chains.length > 0) parts.checkpoint('message claimed');
+  for (const chain of chains) begin(chain);
+  return chains.length;
 }

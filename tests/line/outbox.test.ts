@@ -63,6 +63,85 @@ describe.each(databases())('on the $name database', ({ open }) => {
     });
   });
 
+  it('claims at once what may follow a message, and puts it back untried behind a fate that is not known', async () => {
+    const triesOf = async () =>
+      (await world.database.query<{ tries: number }>('SELECT tries FROM message ORDER BY id')).map(
+        ({ tries }) => tries,
+      );
+    for (const body of ['one', 'two', 'three']) await queue(parent, body);
+    const inHand: unknown[] = [];
+    carrier.next.push({ fate: 'accepted', carrierId: 'c1' }, { fate: 'later' });
+    const watching: Parts['carrier'] = {
+      ...carrier,
+      send: async (message) => {
+        inHand.push(await states());
+        return carrier.send(message);
+      },
+    };
+    await createOutbox({ ...parts, carrier: watching }).carry();
+    expect(inHand[0]).toEqual(['carrying', 'carrying', 'carrying']);
+    expect(bodies()).toEqual(['one', 'two']);
+    expect(await states()).toEqual(['accepted', 'waiting', 'waiting']);
+    expect(await triesOf()).toEqual([1, 1, 0]);
+    wallMs += 1000;
+    await outbox.carry();
+    expect(bodies()).toEqual(['one', 'two', 'two', 'three']);
+    expect(await triesOf()).toEqual([1, 2, 1]);
+  });
+
+  it('begins nothing of a chain later than a second after its claim, nor once it is to stop', async () => {
+    for (const body of ['one', 'two', 'three']) await queue(parent, body);
+    const claimed = async () => (await states()).filter((state) => state === 'carrying').length;
+    const inHand: number[] = [];
+    const slow: Parts['carrier'] = {
+      ...carrier,
+      send: async (message) => {
+        inHand.push(await claimed());
+        wallMs += 1000;
+        return carrier.send(message);
+      },
+    };
+    await createOutbox({ ...parts, carrier: slow }).carry();
+    expect(bodies()).toEqual(['one', 'two', 'three']);
+    expect(inHand).toEqual([3, 2, 1]);
+    for (const body of ['four', 'five']) await queue(parent, body);
+    const stopping: Outbox = createOutbox({
+      ...parts,
+      carrier: {
+        ...carrier,
+        send: (message) => {
+          void stopping.stop();
+          return carrier.send(message);
+        },
+      },
+    });
+    await stopping.carry();
+    await stopping.stop();
+    expect(bodies().slice(3)).toEqual(['four']);
+    expect((await states()).slice(3)).toEqual(['accepted', 'waiting']);
+  });
+
+  it.each([
+    { what: 'a text that waits for another try', changed: 'hold_until_ms = 1 + $1::bigint', goes: ['one'] },
+    { what: 'an emergency', changed: 'urgent = true, cause = cause || $1::text', goes: ['two', 'one', 'three'] },
+  ])('lets no chain pass $what', async ({ changed, goes }) => {
+    for (const body of ['one', 'two', 'three']) await queue(parent, body);
+    const second = '(SELECT id FROM message ORDER BY id OFFSET 1 LIMIT 1)';
+    await world.database.query(`UPDATE message SET ${changed} WHERE id = ${second}`, [startMs]);
+    const inHand: string[][] = [];
+    const watching: Parts['carrier'] = {
+      ...carrier,
+      send: async (message) => {
+        inHand.push(await states());
+        return carrier.send(message);
+      },
+    };
+    await createOutbox({ ...parts, carrier: watching }).carry();
+    expect(bodies().toSorted()).toEqual(goes.toSorted());
+    expect(bodies().at(-1)).toBe(goes.at(-1));
+    expect(inHand[0]?.[2]).toBe('waiting');
+  });
+
   it('lets an emergency call wait for another call to the same phone only, until its fate is known or for ten seconds', async () => {
     carrier.next.push({ fate: 'unknown' });
     await queue(parent, 'first', true, 'call');
