@@ -49,6 +49,11 @@ function unnamedYear(today: DateTime, month: number, count: number, day = 1): Da
   return days.latest.equals(today) ? { earliest: from.minus({ years: 1 }), latest: today } : days;
 }
 
+/** A season begins up to three days after its earliest date, and so does the next one. */
+function season(days: Days, today: DateTime): Days {
+  return { ...days, latest: DateTime.min(days.latest.plus({ days: 4 }), today) };
+}
+
 interface Parts {
   readonly year: number | null;
   readonly month: number | null;
@@ -153,7 +158,8 @@ function rules(today: DateTime, words: Words): Rule[] {
         pattern,
         (match) => {
           const year = Number(match[1] ?? match[2]);
-          return year ? months(today, today.set({ year, month, day }), 3) : unnamedYear(today, month, 3, day);
+          const named = year ? months(today, today.set({ year, month, day }), 3) : unnamedYear(today, month, 3, day);
+          return year && named.latest > today ? named : season(named, today);
         },
       ],
     ),

@@ -28,6 +28,8 @@ export function confirm(said: Said, told: Told): Found<YesNo> {
   const words = said.words.answers;
   if (words.exceptFact.test(said.plain) && Object.keys(told).length === 0) return { value: 'no' };
   const found = yesNo(said, words.confirm);
+  // "No, not a GJ, it's a G."
+  if (found === null && words.startsNo.test(said.plain) && Object.keys(told).length > 0) return { value: 'no' };
   const isYes = found !== null && 'value' in found && found.value === 'yes';
   return isYes && words.exception.test(said.plain) && Object.keys(told).length === 0
     ? { unclear: 'two-answers' }

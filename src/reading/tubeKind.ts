@@ -106,8 +106,14 @@ export function tubeKind({ plain, open, words }: Said): Found<TubeKind> {
   return looks && words.tube.yesOrNo.test(plain) ? { unclear: 'unreadable' } : null;
 }
 
-/** Questions about what comes out of the tube, or goes in. */
-const asksOfFlow: ReadonlySet<QuestionKey> = new Set<QuestionKey>(['contents', 'first-feed', 'fed-lately']);
+/** Questions about what comes out of the tube, or goes in, the tube itself among it. */
+const asksOfFlow: ReadonlySet<QuestionKey> = new Set<QuestionKey>([
+  'contents',
+  'first-feed',
+  'fed-lately',
+  'own-tube-in',
+  'tube-in',
+]);
 
 /** A kind told beside something else: named firmly, and only one. */
 export function tubeKindTold({ plain, open, words }: Said): TubeKind | null {

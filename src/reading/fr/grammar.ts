@@ -60,6 +60,10 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
   [/\bj ?sais (?:plus|pu)\b|\bjsplus\b/g, 'sais nplus'],
   [/\bcbon\b/g, 'cest bon'],
   [/\bpa\b/g, 'pas'],
+  [/(?<!\b(?:a|il|aurait|avait|ai) )\bplu\b/g, 'plus'],
+  [/\bptit(e?s?)\b|\bp tit(e?s?)\b/g, 'petit$1$2'],
+  [/\bj(?=(?:y )?arriv(?:e|ais|erai|erais)\b)/g, 'je '],
+  [/\bmil+ilit(?:re|er)s?\b|\bcentimetres? cubes?\b/g, 'ml'],
   [/\bbcp\b|\bbeaucoups?\b|\bbocoup\b|\bboucoup\b/g, 'beaucoup'],
   [/\btt\b/g, 'tout'],
   [/\bttes?\b/g, 'toute'],
@@ -107,6 +111,9 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
     ),
     '$1 $4,$2$3 $4',
   ],
+  // "La semaine dernière, mardi": the last such day.
+  [/\b(?:la )?semaine (?:derniere|passee),? (?:le )?((?:lun|mar|mercre|jeu|vendre|same)di|dimanche)\b/g, '$1 dernier'],
+  [/\b((?:lun|mar|mercre|jeu|vendre|same)di|dimanche),? (?:de )?(?:la )?semaine (?:derniere|passee)\b/g, '$1 dernier'],
   [new RegExp(`\\b(?:en|au mois de|debut|fin|mi) ${month} (?=(?:ca |il |elle )?(?:fera|va faire|aura) )`, 'g'), ''],
   // "Ca fera 3 ans ce mois-ci": years that are nearly full, and no day of this month.
   [

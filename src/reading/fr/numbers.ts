@@ -14,6 +14,7 @@ const smallNumbers: Readonly<Record<string, number>> = {
   neuf: 9,
   dix: 10,
   onze: 11,
+  unze: 11,
   douze: 12,
   treize: 13,
   quatorze: 14,
@@ -131,12 +132,18 @@ export const rewrites: readonly Rewrite[] = [
     ),
     (word) => String(numberOf(word, smallNumbers)),
   ],
+  // "Huit kilos deux cent cinquante", "sept cents grammes".
+  [
+    /\b([2-9]) cents?(?: (\d{1,2}))?\b(?! ?%)/g,
+    (_, hundreds, rest) => String(Number(hundreds) * 100 + Number(rest ?? 0)),
+  ],
+  [/(?<=\b(?:kgs?|kilos?|kilo) )cent(?: (\d{1,2}))?\b/g, (_, rest) => String(100 + Number(rest ?? 0))],
   [/\b2 mille (\d{1,2})\b/g, (_, year) => String(2000 + Number(year))],
   [/(\d) ?(?:virgule|point) ?(?:un|1)\b/g, '$1.1'],
   [/(\d) ?(?:virgule|point|vir) ?(\d)/g, '$1.$2'],
   [/(\d+) \.(\d)/g, '$1.$2'],
-  [/\b(?:un |1 )?quart[ -]de[ -](?:heures?|h)\b|\b1\/4 (?:de )?(?:heure|h)\b/g, '15 minutes'],
-  [/\b(?:3|les 3) ?quarts?[ -]de[ -](?:heures?|h)\b|\b3\/4 (?:de )?(?:heure|h)\b/g, '45 minutes'],
+  [/\b(?:un |1 )?quart[ -]de[ -](?:heures?|h)\b|\b1\/4 ?(?:d ?e? )?(?:heure|h)\b/g, '15 minutes'],
+  [/\b(?:3|les 3) ?quarts?[ -]de[ -](?:heures?|h)\b|\b3\/4 ?(?:d ?e? )?(?:heure|h)\b/g, '45 minutes'],
   [/\b(?:une |1 |la )?(?:petite |bonne |grosse )?(?:demi[es]?|1\/2)[ -]?(?:heures?|h|hre)\b/g, '30 minutes'],
   [/\b(?:une |1 )?(?:demi[es]?|1\/2)[ -]?(?:journee|jour)\b/g, '12 heures'],
   [/\b(?:bonne|petite|grosse) (heure|semaine|annee)\b/g, '$1'],
@@ -161,12 +168,24 @@ export const rewrites: readonly Rewrite[] = [
     '$1 heures $2 minutes',
   ],
   [new RegExp(`\\b(\\d+) ?(${countedUnits}) (?:et )?(?:demi[es]?|1/2)\\b`, 'g'), '$1.5 $2'],
-  [/\b(\d+)(?: et|-et)?[ -](?:demi[es]?|1\/2)\b/g, '$1.5'],
+  [/\b(\d+)(?: et|-et| puis)?[ -](?:demi[es]?|1\/2)\b/g, '$1.5'],
+  // "4 virgule quelque chose": as much as the next whole number.
+  [
+    /\b(\d{1,2}) (?:virgule|point) (?:quelque chose|quelques?|des poussieres|je sais pas quoi|sais pas|un truc|machin)\b/g,
+    (_, whole) => `${whole} a ${Number(whole) + 1}`,
+  ],
+  // "Deux heures, deux heures et demie."
+  [
+    /\b(\d+(?:\.\d+)?) ?(minutes?|heures?|jours?|semaines?|mois|ans?), (?:ou |meme |peut etre |disons |allez )?(\d+(?:\.\d+)?) (minutes?|heures?|jours?|semaines?|mois|ans?)\b(?! et)/g,
+    (all, low, unit, high, sameUnit) => (unit === sameUnit ? `${low} ou ${high} ${unit}` : all),
+  ],
   [/\b(\d+) ?(?:h|heures?) et (?:des poussieres|quelques?|un peu)\b/g, '$1 heures 30 minutes'],
   [
     /\b(\d+) ?(?:kgs?|kilos?|k) (?:et )?(\d)\b(?![\d.]| ?(?:h|mois|ans?|g|grammes?|semaines?|jours?|livres?|lbs?|ou)\b)/g,
     '$1.$2 kg',
   ],
+  // "37 kilos 70" is 37.70.
+  [/\b(\d+) ?(?:kgs?|kilos?) (\d0)\b(?![\d.:/]| ?(?:h|mois|ans?|g|gr|grammes?|semaines?|jours?|livres?|lbs?|ou|a)\b)/g, '$1.$2 kg'],
   [/(?<=\b(?:fievre|temperature|temp)\D{0,20})\b(3[5-9]|4[0-2]) (\d)\b/g, '$1.$2'],
   [/\b(3[5-9]|4[0-2]) (\d) (?=de (?:fievre|temp)|degres?)/g, '$1.$2 '],
 ];

@@ -37,6 +37,7 @@ export const mendable: readonly string[] = [
   'jejunale',
   'jejunostomie',
   'nasogastrique',
+  'facile',
   'facilement',
   'difficilement',
   'pousser',
@@ -90,7 +91,7 @@ export const realWords: ReadonlySet<string> = new Set([
   ...mendable,
   'respite',
   'poste',
-  ...'huele huelen respirar respires respirait respirent respiratoire respirez inspire expire saignes saignait saigneur signe signes soigne soigner soignee soignante soignements vomis vomi vomie fievres lievre febrile douleurs couleur couleurs douceur temperatures convulsion conscient consciente inconscience reveil reveillee reveilles gonflee gonfler gonfles ronfle ballons ballonnee ballonner boutons mouton boulons sondes monde ronde sonne sondage seconde bonde honte pousse poussee poussez pousses poussiere passer passe passee force forcee forcement foncer forces facile difficile entree entrer entres centre contre autre antre rentre rentree rentrer ventres vendre entend minute heure heureux semaines mardi annee avril kilo livre livrer livree gramme programme opere operer posees poser pose pesee peser pese fosse allergiques latex infirmier infirmieres bandage environs denier derniers dernieres devoir deviner jaunes jeune jaunatre laiteuse transparente crise croise croire croit croix penser panse pensee pensent danse pente poncer depasse depart deplie tenter venter vente autres heurte hurler hurlait hurlent brule brulee terribles horribles horreur lettres lentes libres libre vivres givre vitres levre fievreuse apres arret arrete avant aucun ballotte beaucoup operation ouvre ouvert ouverte oeuvre pencher possee posse posez reposee repose position passes passez poussees secondes sentir sente sortie sorti sortir sonder sondee'.split(
+  ...'fragile factice facture faciles facial faciale agile ficelle famille fossile huele huelen respirar respires respirait respirent respiratoire respirez inspire expire saignes saignait saigneur signe signes soigne soigner soignee soignante soignements vomis vomi vomie fievres lievre febrile douleurs couleur couleurs douceur temperatures convulsion conscient consciente inconscience reveil reveillee reveilles gonflee gonfler gonfles ronfle ballons ballonnee ballonner boutons mouton boulons sondes monde ronde sonne sondage seconde bonde honte pousse poussee poussez pousses poussiere passer passe passee force forcee forcement foncer forces facile difficile entree entrer entres centre contre autre antre rentre rentree rentrer ventres vendre entend minute heure heureux semaines mardi annee avril kilo livre livrer livree gramme programme opere operer posees poser pose pesee peser pese fosse allergiques latex infirmier infirmieres bandage environs denier derniers dernieres devoir deviner jaunes jeune jaunatre laiteuse transparente crise croise croire croit croix penser panse pensee pensent danse pente poncer depasse depart deplie tenter venter vente autres heurte hurler hurlait hurlent brule brulee terribles horribles horreur lettres lentes libres libre vivres givre vitres levre fievreuse apres arret arrete avant aucun ballotte beaucoup operation ouvre ouvert ouverte oeuvre pencher possee posse posez reposee repose position passes passez poussees secondes sentir sente sortie sorti sortir sonder sondee'.split(
     ' ',
   ),
 ]);

@@ -52,14 +52,14 @@ export const illSince =
 /** A time at which something is due, and where what is said of it ends. */
 export const dueEnd = /[;!?]|[.,](?!\d)|\bmais\b|\bdonc\b/;
 export const dueTime =
-  /\b(?:medicaments?|medocs?|medoc|dose|doses|insuline|traitement|cachets?|comprimes?|sirop|antibio\w*|prevue?|doit (?:avoir|prendre|recevoir))\b/;
+  /\b(?<!\bsonne pour (?:ses|son|sa|le|la|les) )(?:medicaments?|medocs?|medoc|dose|doses|insuline|traitement|cachets?|comprimes?|sirop|antibio\w*|prevue?|doit (?:avoir|prendre|recevoir))\b/;
 export const quarterMonths = '3 mois';
 export const quarterYear = /\b(?:un )?trimestre\b/;
 /** The child was placed with a family, not the tube. */
 export const childPlaced = /\bplacee? (?:chez|en famille|dans (?:notre|ma|une) famille|avec nous)\b.*$/;
 /** Firm enough to take a date from where no date was asked for. */
 export const placedFirmly =
-  /\b(?:posee?|pose|placee?|place|mise? en place|mise? (?:en|y a|le|au|lors|depuis|pendant)|on (?:lui|le|la) a mis|inseree?|installee?|operation|operee?|chirurgie|implantee?|gastrostomisee?|(?:elle|il|on|bebe) (?:le |la )?a (?:sa|son|une|un|le|la|cette|ce)? ?(?:premiere? )?(?:sonde|tube|bouton|gastro\w*|peg|gpe)? ?(?:que )?depuis|(?<=\bfait (?:juste |que |a peine |deja )?)\d+ [a-z]+ que (?:elle|il) (?:a|porte) (?:la|le|sa|son|une|un) (?:sonde|tube|bouton|gastro\w*)|(?:porte|a) (?:sa|son|une|un) (?:sonde|tube|bouton|gastro\w*) depuis|premiere? (?:sonde|tube|bouton|pose|fois)|a eu (?:sa|son|une|un) (?:premiere? )?(?:sonde|tube|bouton|gastro\w*))\b/;
+  /\b(?:(?:gastro\w*|stomie|trou|orifice|bouton|sonde|peg) (?:a |lui |ete |est |a ete |fut )*(?:faite?|cree?e?|realisee?|ouverte?|pratiquee?)|posee?|pose|placee?|place|mise? en place|mise? (?:en|y a|le|au|lors|depuis|pendant)|on (?:lui|le|la) a mis|inseree?|installee?|operation|operee?|chirurgie|implantee?|gastrostomisee?|(?:elle|il|on|bebe) (?:le |la )?a (?:sa|son|une|un|le|la|cette|ce)? ?(?:premiere? )?(?:sonde|tube|bouton|gastro\w*|peg|gpe)? ?(?:que )?depuis|(?<=\bfait (?:juste |que |a peine |deja )?)\d+ [a-z]+ que (?:elle|il) (?:a|porte) (?:la|le|sa|son|une|un) (?:sonde|tube|bouton|gastro\w*)|(?:porte|a) (?:sa|son|une|un) (?:sonde|tube|bouton|gastro\w*) depuis|premiere? (?:sonde|tube|bouton|pose|fois)|a eu (?:sa|son|une|un) (?:premiere? )?(?:sonde|tube|bouton|gastro\w*))\b/;
 export const placedWords =
   /\b(?:posee?|pose|placee?|place|mise?|mis|inseree?|installee?|operation|operee?|chirurgie|implantee?|premiere?|depuis|fait|eu|eue|y a|stomie|orifice|trajet|au debut|initiale?|intervention|bloc|a (?:sa|son|cette|le|la)|faite?|recu|recue|ouverture|trou)\b/;
 export const firstWords =
@@ -67,7 +67,7 @@ export const firstWords =
 export const changeWords =
   /\b(?:change\w*|changement|remplace\w*|remplacement|nouvelle?|nouveau|2e|2eme|deuxieme|seconde|3e|3eme|troisieme|4e|quatrieme|celle[ -](?:la|ci)|celui[ -](?:la|ci)|actuelle?|derniere? (?:sonde|tube|bouton|une?|en date|pose|changement)|la derniere(?! fois)|renouvel\w*|echange\w*)\b/;
 export const fedWords =
-  /\b(?:nourrie?|mange\w*|biberon|bib|bu|boit|tetee?|gavage|gave|repas|alimente\w*|alimentation|medicaments?|medocs?|dose|lait|bouillie|sirop|nutrition)\b/;
+  /\b(?:nourrie?|mange\w*|(?<!\bau )biberon|bib|bu|boit|tetee?|(?<!\bau )gavage|gave|(?<!\bau )repas|alimente\w*|alimentation|(?<!\bsonne pour (?:ses|son|sa|le|la|les) )(?:medicaments?|medocs?|dose)|lait|bouillie|sirop|nutrition)\b/;
 /** "Quand elle avait 3 mois": a time only a birth date could place. */
 export const byAge =
   /\bquand (?:elle|il|le bebe|bebe|mon \w+|ma \w+|on) (?:etait|avait|est nee?|a eu|est ne)(?: (?!,)[a-z0-9.]+){0,6}|\b(?:a|depuis|des|apres|de) (?:la |sa )naissance\b|\bdepuis (?:que (?:elle|il) (?:est (?:nee?|bebe|petite?|toute petite?)|a \d+)|toujours)(?: [a-z0-9.]+){0,3}|\b(?:a le|a l|a) age de \d+(?:\.\d+)? (?:mois|semaines?|jours?|ans?)\b|\b(?:posee?|placee?|mise?|operee?|faite?) a (?:environ )?\d+(?:\.\d+)? (?:mois|semaines?|jours?|ans?)\b(?: de vie)?|\ba (?:environ )?\d+(?:\.\d+)? (?:mois|semaines?|jours?|ans?)(?: de vie)\b|^a (?:environ )?\d+(?:\.\d+)? (?:mois|semaines?|jours?|ans?)$|\b(?:tout )?(?:bebe|nourrisson|nouveau[ -]ne)\b|\ben neonat\w*\b|\bavant (?:ses|ces|son|sa) \d+(?:er)? (?:ans?|mois)\b|\ba la naissance\b|\bpas (?:en )?(?:19|20)\d\d\b|\bjai (?:dit|mis|ecrit|tape) (?:en )?(?:19|20)\d\d\b(?=.*(?:19|20)\d\d)/g;

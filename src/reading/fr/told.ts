@@ -26,4 +26,4 @@ export const noKit =
 export const noStrips =
   /\b(?:(?:pas|plus|nplus|aucune?|jamais)(?: (?:de|d|les|eu|trouve|recu|la|ces))* (?:bandelettes?|languettes?|papiers? ph)|perdu les (?:bandelettes|languettes)|sans (?:bandelettes?|les bandelettes))\b/;
 export const haveKit =
-  /(?<!\bsi )\bjai (?:la trousse|le kit)(?: (?:ici|sous la main|avec moi|pret|prete))*$|^(?:(?:oui|et|on|nous|je|aussi|ok|mais|jai) )*(?:jai|ai|a|avons|tiens) (?:le|la|un|une|notre|mon|ma|son|sa|aussi le|bien le|bien la) (?:kit|trousse)(?: (?:de urgence|d urgence|de secours|de depannage|ici|pret|prete|avec (?:moi|nous)|a la maison|sous la main|aussi))*$/;
+  /\b(?:(?:jai|on a)(?: (?:finalement|enfin|bien))? (?:re)?trouve (?:la trousse|le kit)|(?:la trousse|le kit) (?:est|a ete) (?:re)?trouvee?)\b(?! vide)|(?<!\bsi )\bjai (?:la trousse|le kit)(?: (?:ici|sous la main|avec moi|pret|prete))*$|^(?:(?:oui|et|on|nous|je|aussi|ok|mais|jai) )*(?:jai|ai|a|avons|tiens) (?:le|la|un|une|notre|mon|ma|son|sa|aussi le|bien le|bien la) (?:kit|trousse)(?: (?:de urgence|d urgence|de secours|de depannage|ici|pret|prete|avec (?:moi|nous)|a la maison|sous la main|aussi))*$/;

@@ -5,13 +5,13 @@ export const gj =
   /\b(?:(?:sonde |tube |bouton |type |une |un |la |le )?g ?[-/]? ?j\b(?!\d)|(?:sonde |bouton |tube )?gastro ?-?jejun\w*|(?:sonde |bouton )?gastro ?-?j\b|gastrojej\w*|g et j|trans ?-?gastrique|gastrostomie (?:jejunale|avec (?:une |la )?(?:branche|partie|extension|sonde|prolongation) jejunale)|jejunale? (?:par|via|dans) (?:la |le |sa )?(?:gastro\w*|bouton)|peg ?-?j|gpe ?-?j|(?:double|2) (?:voies?|lumieres?)|combinee?)\b/g;
 export const jFirm = /\b(?:(?:sonde|tube|bouton|type|une|cest la|cest un) (?:de )?j|jejunostomie|jejuno)\b/g;
 export const j =
-  /\b(?:(?:sonde |tube |bouton )?(?:de )?jejunostomie|(?:sonde |tube |bouton |type )j|jejuno?|jejunale?|jejunostom\w*)\b|(?<![-/\d] ?)\bj\b/g;
+  /\b(?:(?:sonde |tube |bouton )?(?:de )?jejunostomie|(?:sonde |tube |bouton |type )j|jejuno?|jejunale?|jejunostom\w*|(?:direct\w*|droit|drette|juste|seulement|uniquement) (?:dans |a )?(?:le )?(?:intestin|grele|jejunum)(?:,? (?:rien|pas|et pas|et rien|sans passer) (?:dans |par )?(?:le )?estomac)?)\b|(?<![-/\d] ?)\bj\b/g;
 export const noseFirm =
   /\b(?:s ?n ?[gjd]|sng|snj|naso ?-?\w+|(?:sonde |tube )?(?:nasale?|nasal)|(?:dans|par|du|de) (?:le |son |sa )?(?:nez|narine)|nez)\b(?! (?:est |tout |toujours |un peu |bien |pas mal )*(?:bouchee?|qui coule|coule|siffle|encombree?|morve|pris|rouge|sec|sale))/g;
 export const nose =
   /\b(?:s ?n ?[gjd]|sng|snj|ng|(?:sonde |tube )?naso ?-?\w*|(?:sonde |tube )?nasale?|nez|narines?)\b(?! (?:est |tout |toujours |un peu |bien |pas mal )*(?:bouchee?|qui coule|coule|siffle|encombree?|morve|pris|rouge|sec|sale))/g;
 export const gFirm =
-  /\b(?:(?:sonde|bouton|tube|kit|orifice|tuyau|catheter) (?:de |d )?(?:gastro(?:stomie)?|gastr\w*stom\w*)|gastrostomie\w*|gastrostomi|gastrotomie|(?:le|la|son|sa|un|une|mon) gastro|gpe|peg|bouton gastrique|g[ -]?tubes?|(?:sonde|tube|type|bouton) (?:de )?g(?= ?(?:$|[,.!?]|\w{2,}|a \d)))\b/g;
+  /\b(?:(?:sonde|bouton|tube|kit|orifice|tuyau|catheter) (?:de |d )?(?:gastro(?:stomie)?|gastr\w*stom\w*)|gastrostomie\w*|gastrostomi|gastrotomie|(?:le|la|son|sa|un|une|mon) gastro|gpe|peg|bouton gastrique|g[ -]?tubes?|(?:sonde|tube|type|bouton) (?:de )?g(?= ?(?:$|[,.!?]|\w{2,}|a \d))|cest (?:une?|la) g(?= ?(?:$|[,.!?])))\b/g;
 export const g =
   /\b(?:(?:sonde|bouton|tube|tuyau|catheter) (?:de |d )?(?:gastro(?:stomie)?|gastr\w*stom\w*)|gastrostomie\w*|gastrostomi|gastrotomie|gastrosto\w*|gastro|gpe|peg|bouton gastrique|(?:juste|seulement|que|uniquement) (?:dans |vers )?(?:le )?estomac|(?:ca|elle|il|sonde) va (?:direct|directement|droit|drette) dans (?:le |son )?estomac(?! et )|dans (?:le )?estomac (?:seulement|uniquement|juste)|(?:sonde|tube|type|bouton) (?:de )?g)\b|(?<!\d ?)\bg\b/g;
 
@@ -59,7 +59,7 @@ export const gByPlace =
   /\b(?:va|arrive|entre|rentre|tombe|passe|donne|finit|direct|directement|drette) (?:(?:direct|directement|droit|drette|juste|seulement|que) )*(?:dans|a) (?:le |la |son |sa )?(?:estomac|ventre|bedaine|bedon|bide)\b(?! et )/;
 
 export const unsure =
-  /\b(?:pas (?:sure?|certaine?)|(?:sais|sait|rappelle|souviens|connais|connait|vois) (?:pas|plus|nplus|meme pas|vraiment pas|rien|trop pas)|sais trop|aucune idee|pas idee|peut etre|je (?:crois|pense|suppose|dirais)|crois|pense|probablement|sans doute|possible|surement|inconnue?|laquelle|lequel|quelle difference|cest quoi|qui sait|comment (?:savoir|je sais|voir)|difficile a dire|on dirait|il me semble|me semble)\b/;
+  /\b(?:pas (?:sure?|certaine?)|(?:sais|sait|rappelle|souviens|connais|connait|vois) (?:pas|plus|nplus|meme pas|vraiment pas|rien|trop pas)|sais trop|aucune idee|pas idee|peut etre|je (?:crois|pense|suppose|dirais)|crois|pense|probablement|sans doute|possible|surement|inconnue?|ignor\w*|laquelle|lequel|quelle difference|cest quoi|qui sait|comment (?:savoir|je sais|voir)|difficile a dire|on dirait|il me semble|me semble)\b/;
 
 /** A device word that is none of the above, as in "c'est une sonde machin". */
 export const deviceForm =
@@ -70,7 +70,7 @@ export const noDevice =
   /\b(?:alimentation|de|du|des|le|la|les|sa|son|un|une|ma|mon|notre|pour|dans|qui|que|est|etait|a|se|sorti\w*|tombe\w*|enleve\w*|arrache\w*|ventre|estomac|vieux|vieille|neuf|neuve|nouveau|nouvelle|normale?|habituelle?|meme|oui|ouais|non|nan|ok|daccord|quoi|pourquoi|comment|qui|quand|ou|hein|aide\w*|svp|merci|bonjour|bonsoir|allo|venez|viens|vite|peur|infirmiere|docteur|medecin|hopital|sais|pas|dur|dure|facile|bien|bon|bonne|mal|elle|il|elles|vous|tu|voyez|rouge|bleue?|blanche?|jaune|verte?|clair|plastique|long|longue|court|courte|petite?|gros|grosse|attend\w*|desolee?|et|mais|pleure|sang|fache|savez|juste|nourrir|normal|transparent\w*|complet|complete|entiere?|avec|sans|ballon\w*|maman|papa|bebe|fille|fils|maintenant|celle|celui|voila|alors|encore|toujours|tout|toute|rien|aucune?|idee|peut|etre|crois|pense|gastrique|digestive|ca)\b/;
 
 const tubeBroken =
-  'creve\\w*|eclate\\w*|perce\\w*|explose\\w*|fui\\w*|fuite\\w*|degonfle\\w*|dechire\\w*|troue?\\w*|casse\\w*|vide|a plat|fendue?|abime\\w*|petee?|pete|brisee?|brise|foutue?|mort|hs|endommage\\w*|defectueux|fissuree?|(?:tient|gonfle|garde|se gonfle|marche|fonctionne|reste) (?:pas|plus|nplus)|pas (?:bon|ok|gonfle|intact|entier|bien)|se est (?:creve|vide|degonfle|perce|dechire)|flasque|tout mou|ramollo|perdu (?:son|de le) eau';
+  'creve\\w*|eclate\\w*|perce\\w*|explose\\w*|fui\\w*|fuite\\w*|degonfle\\w*|dechire\\w*|troue?\\w*|casse\\w*|vide|a plat|pisse\\w*|crache\\w*|goutte\\w*|fuyard\\w*|pschit\\w*|mort|fendue?|abime\\w*|petee?|pete|brisee?|brise|foutue?|mort|hs|endommage\\w*|defectueux|fissuree?|(?:eau|ca) (?:sort|gicle|coule|ressort)|(?:tient|gonfle|garde|se gonfle|marche|fonctionne|reste) (?:pas|plus|nplus)|pas (?:bon|ok|gonfle|intact|entier|bien)|se est (?:creve|vide|degonfle|perce|dechire)|flasque|tout mou|ramollo|perdu (?:son|de le) eau';
 export const burst = new RegExp(
   `\\b(?:(?:ballon\\w*|boule)(?: (?!dans\\b|ok\\b|bon\\b|bien\\b)\\w+){0,4} (?:${tubeBroken})|(?:creve|eclate|perce|dechire|degonfle|troue|casse|abime|trou dans le|fuite (?:au|dans le|du)|trou au) (?:le )?(?:ballon\\w*|boule)|plus de (?:ballon\\w*|boule)|pas de (?:ballon\\w*|boule)|ca fuit|fuit|fuite|creve|crevee|perce|percee|eclate|eclatee|degonfle|degonflee|(?:veut|peut|arrive) (?:pas|plus|nplus) (?:se |a |le )*(?:gonfler|regonfler)|(?:gonfle|tient) (?:pas|plus|nplus)|se vide(?! pas))\\b`,
   'g',
@@ -80,7 +80,7 @@ export const notLong =
   /\b(?:pas|sans|aucune?) (?:de |la |une |un |partie |bout |tres |si |du tout |ete |trop )*(?:long(?:ue)?)\b/g;
 /** Nobody has looked at it yet. */
 export const notLookedAt =
-  /\b(?:pas|jamais|nplus) (?:encore |eu le temps de |bien )*(?:regarde\w*|verifi\w*|control\w*|teste\w*|examine\w*|inspecte\w*)|\bsans (?:regarder|verifier)\b/;
+  /\b(?:pas|jamais|nplus) (?:encore |eu le temps de |bien )*(?:regarde\w*|verifi\w*|control\w*|teste\w*|examine\w*|inspecte\w*)|\bpas (?:le courage|le temps|la force|envie|ose|osee?|eu le (?:courage|temps))(?: \w+){0,3} ?(?:regarder|verifier|controler|tester|toucher|ouvrir)\b|\bsans (?:regarder|verifier)\b/;
 export const tubeLost =
   /\b(?:(?:chien|chat|chiot) (?:\w+ ){0,2}(?:parti|sauve|barre|enfui|pris|enterre)|jetee?|jete|poubelle|toilettes|perdue?|perdu|(?:trouve|retrouve|retrouvee?|trouvee?) (?:pas|plus|nplus)|(?:pas|plus) (?:re)?trouve\w*|introuvable|disparue?|mache\w*|mordue?|mange\w*|(?:ai|a|avons|avez|jai|on a) (?:pas|plus|nplus)(?: la| le| de)?(?: vieille| ancienne?| sonde| tube| bouton)*$|(?:pas|plus|nplus) (?:avec (?:moi|nous)|ici|gardee?|la sonde|le bouton|le tube|sous la main)|restee? (?:a|chez|au|dans)|laissee? (?:a|chez|au)|oublie\w* (?:a|chez|au)|en (?:morceaux|mille morceaux|2|deux)|coupee?|cassee? (?:en|net)|(?:bout|morceau)(?: \w+){0,3} (?:manque|casse|reste|arrache|parti)\w*|il manque (?:un|une)|manque (?:un|une) (?:bout|morceau|partie)|hopital (?:la|le|a|garde|a garde)|ballon\w* (?:\w+ ){0,2}(?:detachee?|arrachee?|parti|tombe)|(?:chien|chat)(?: \w+){0,3} (?:pris|mange\w*|attrape\w*|mache\w*|vole\w*|bouffe\w*|a))\b/g;
 /** Damage to more than the balloon: such a tube goes nowhere. */
@@ -97,7 +97,7 @@ export const tubeNamed = /\b(?:sonde|tube|bouton|ballon\w*|elle|il)\b/;
 export const balloonNamed = /\b(?:ballon\w*|boule)\b/;
 /** A loss, firm enough to be believed unasked. */
 export const toldLost =
-  /\b(?:(?:jete|(?<!\b(?:elle|il|fille|fils|bebe|enfant|petite?|kg|ans|mois) (?:a |vient de )?)perdu) (?:la |le |sa |son )(?:vieille |ancienne? |vieux )?(?:sonde|tube|bouton)|(?:sonde|tube|bouton) (?:est |a ete |est partie? )*(?:a la poubelle|jetee?|aux toilettes|introuvable)|(?:trouve|retrouve) (?:pas|plus|nplus) (?:la |le |sa |son )(?:sonde|tube|bouton))\b/;
+  /\b(?:(?:jete|(?<=\b(?:jai|ai|on a|avons|ont)(?: \w+)? )perdu) (?:la |le |sa |son )(?:vieille |ancienne? |vieux )?(?:sonde|tube|bouton)|(?:sonde|tube|bouton) (?:est |a ete |est partie? )*(?:a la poubelle|jetee?|aux toilettes|introuvable)|(?:trouve|retrouve) (?:pas|plus|nplus) (?:la |le |sa |son )(?:sonde|tube|bouton)(?! (?:dedans|dans)))\b/;
 /** Short texts that ask or answer, and name no kind. */
 export const yesOrNo = /^(?:oui|ouais|non|nan)\b/;
 /** The word after the device, and devices named by one word. */

@@ -14,7 +14,7 @@ export const saysWho = new RegExp(
 
 /** What is missing where it is named without digits. */
 export const number = /\b(?:numeros?|num|telephones?|tel|portable|chiffres)\b/;
-export const lost = /\b(?:oublie\w*|perdue?|efface\w*|retrouve)\b/;
+export const lost = /\b(?:oublie\w*|perdue?|efface\w*|retrouve|(?:pas|plus|nplus) (?:son|le|leur|ce|les|ses|de))\b/;
 /** Nobody else. */
 export const onlyMe =
   /\b(?:(?:juste|que|seulement) moi|je suis (?:la|le) (?:premiere?|seule?))\b|^(?:non,? )?personne\b(?! (?:svp|maintenant|vite|humaine))|\bpersonne (?:n|na|ne|d ?autre)\b/;
