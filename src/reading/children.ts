@@ -56,7 +56,8 @@ export function namedIn(
   const named = (said: string) => forms.flatMap((form, place) => (isNamed(said, form) ? [place] : []));
   // "For Leo. Wren is asleep": whoever is well is not the one, where another is named.
   // "Jade or Aïssatou, wait" names neither.
-  if (new RegExp(`${name},?${signs.or}(?:${words.itIs} )?${name}`, 'u').test(affirmed)) return { children: [], corrects, rest: text };
+  if (new RegExp(`${name},?${signs.or}(?:${words.itIs} )?${name}`, 'u').test(affirmed))
+    return { children: [], corrects, rest: text };
   const unwell = named(affirmed.replace(new RegExp(`${name} (?:${words.well})(?![\\p{L}])`, 'gu'), ' '));
   const children = unwell.length > 0 ? unwell : named(affirmed);
   const rest = corrects ? corrections.reduce((kept, [said]) => kept.replace(said, ' '), affirmed) : text;

@@ -218,7 +218,8 @@ export function hearSigns(said: Said, others: readonly Said[]): SignsHeard {
   });
   // "Médicament contre la fièvre" has the word and means no fever, whatever a mended "fiebre" next door would mean.
   const hasWord = (sign: Sign) =>
-    sign !== 'breathing' && said.words.signs.signWords.some((own) => own.sign === sign && said.plain.search(own.sure) !== -1);
+    sign !== 'breathing' &&
+    said.words.signs.signWords.some((own) => own.sign === sign && said.plain.search(own.sure) !== -1);
   const known = (sign: Sign) => notes.standings.has(sign) || notes.ofOthers.has(sign) || hasWord(sign);
   const unheard = elsewhere.filter(([sign, how]) => how !== 'denied' && !known(sign));
   for (const [sign, how] of unheard) notes.note(sign, how);

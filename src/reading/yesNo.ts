@@ -91,7 +91,9 @@ function simpleYesNo(plain: string, statements: Statements, lexicon: Lexicon): F
   const no =
     denial === 'question' || (statements.no !== undefined && has(blank(answering, statements.neutral), statements.no));
   const plainYes = has(blank(settled, words.no), words.yes);
-  const stated = [...said, ...clausesOf(plain, lexicon)];
+  // With its filler too: "c'est tout bon".
+  const whole = clauses.map((clause) => clause.replace(/^[| ]+|[| ]+$/g, ''));
+  const stated = [...said, ...whole, ...clausesOf(plain, lexicon)];
   const yes = plainYes || stated.some((clause) => words.yesStatement.test(clause) || statements.yes?.test(clause));
   if (unsure) return { unclear: 'unsure' };
   // "Yes, but it won't turn": what is not understood beside a yes may take it back.

@@ -111,6 +111,11 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
     ),
     '$1 $4,$2$3 $4',
   ],
+  // "Il y a deux heures, deux heures et demie" is from the one to the other.
+  [
+    /\b(y a|depuis|fait) (\w+ (?:heures?|h|minutes?|min|jours?|semaines?|mois|ans?)),? (?=(?:deux|trois|quatre|cinq|six|sept|huit|neuf|dix|onze|\d{1,2}) (?:heures?|h|minutes?|min|jours?|semaines?|mois|ans?)\b)/g,
+    '$1 $2 ou ',
+  ],
   // "La semaine dernière, mardi": the last such day.
   [/\b(?:la )?semaine (?:derniere|passee),? (?:le )?((?:lun|mar|mercre|jeu|vendre|same)di|dimanche)\b/g, '$1 dernier'],
   [/\b((?:lun|mar|mercre|jeu|vendre|same)di|dimanche),? (?:de )?(?:la )?semaine (?:derniere|passee)\b/g, '$1 dernier'],

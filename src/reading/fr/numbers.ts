@@ -176,8 +176,8 @@ export const rewrites: readonly Rewrite[] = [
   ],
   // "Deux heures, deux heures et demie."
   [
-    /\b(\d+(?:\.\d+)?) ?(minutes?|heures?|jours?|semaines?|mois|ans?), (?:ou |meme |peut etre |disons |allez )?(\d+(?:\.\d+)?) (minutes?|heures?|jours?|semaines?|mois|ans?)\b(?! et)/g,
-    (all, low, unit, high, sameUnit) => (unit === sameUnit ? `${low} ou ${high} ${unit}` : all),
+    /\b(\d+(?:\.\d+)?) ?(minutes?|heures?|jours?|semaines?|mois|ans?), (?:ou |meme |peut etre |disons |allez )?(\d+(?:\.\d+)?) \2\b(?! et)/g,
+    '$1 ou $3 $2',
   ],
   [/\b(\d+) ?(?:h|heures?) et (?:des poussieres|quelques?|un peu)\b/g, '$1 heures 30 minutes'],
   [
@@ -185,7 +185,10 @@ export const rewrites: readonly Rewrite[] = [
     '$1.$2 kg',
   ],
   // "37 kilos 70" is 37.70.
-  [/\b(\d+) ?(?:kgs?|kilos?) (\d0)\b(?![\d.:/]| ?(?:h|mois|ans?|g|gr|grammes?|semaines?|jours?|livres?|lbs?|ou|a)\b)/g, '$1.$2 kg'],
+  [
+    /\b(\d+) ?(?:kgs?|kilos?) (\d0)\b(?![\d.:/]| ?(?:h|mois|ans?|g|gr|grammes?|semaines?|jours?|livres?|lbs?|ou|a)\b)/g,
+    '$1.$2 kg',
+  ],
   [/(?<=\b(?:fievre|temperature|temp)\D{0,20})\b(3[5-9]|4[0-2]) (\d)\b/g, '$1.$2'],
   [/\b(3[5-9]|4[0-2]) (\d) (?=de (?:fievre|temp)|degres?)/g, '$1.$2 '],
 ];

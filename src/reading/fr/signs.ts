@@ -162,7 +162,8 @@ export const lookalikes: readonly RegExp[] = [
 ];
 /** Words of quantity: a negation that reaches them leaves some of the sign. */
 export const muchOf = /\b(?:beaucoup|enormement|tellement|trop|tant)\b/;
-export const muchAfter = /^,? (?:(?:enfin|ou|bon|euh|disons|et|mais) )*presque (?:pas|rien|plus|nplus|aucun)|^ (?:beaucoup|enormement|tellement|trop|tant)\b/;
+export const muchAfter =
+  /^,? (?:(?:enfin|ou|bon|euh|disons|et|mais) )*presque (?:pas|rien|plus|nplus|aucun)|^ (?:beaucoup|enormement|tellement|trop|tant)\b/;
 export const hardlyNo = /\b(?:presque|quasiment|quasi|pratiquement) (?:pas|rien|plus|nplus|aucune?)$/;
 /** After a sign denied: some of it after all. */
 export const someAfterAll =

@@ -59,7 +59,7 @@ export const gByPlace =
   /\b(?:va|arrive|entre|rentre|tombe|passe|donne|finit|direct|directement|drette) (?:(?:direct|directement|droit|drette|juste|seulement|que) )*(?:dans|a) (?:le |la |son |sa )?(?:estomac|ventre|bedaine|bedon|bide)\b(?! et )/;
 
 export const unsure =
-  /\b(?:pas (?:sure?|certaine?)|(?:sais|sait|rappelle|souviens|connais|connait|vois) (?:pas|plus|nplus|meme pas|vraiment pas|rien|trop pas)|sais trop|aucune idee|pas idee|peut etre|je (?:crois|pense|suppose|dirais)|crois|pense|probablement|sans doute|possible|surement|inconnue?|ignor\w*|laquelle|lequel|quelle difference|cest quoi|qui sait|comment (?:savoir|je sais|voir)|difficile a dire|on dirait|il me semble|me semble)\b/;
+  /\b(?:pas (?:sure?|certaine?)|(?:sais|sait|rappelle|souviens|connais|connait|vois) (?:pas|plus|nplus|meme pas|vraiment pas|rien|trop pas)|sais trop|aucune idee|pas idee|peut etre|(?:je (?:crois|pense|suppose|dirais)|crois|pense)\b(?!.{0,80}\b(?:oui sure?|cest sure?|sure? et certaine?|jen suis (?:sure?|certaine?))\b)|probablement|sans doute|possible|surement|inconnue?|ignor\w*|laquelle|lequel|quelle difference|cest quoi|qui sait|comment (?:savoir|je sais|voir)|difficile a dire|on dirait|il me semble|me semble)\b/;
 
 /** A device word that is none of the above, as in "c'est une sonde machin". */
 export const deviceForm =
