@@ -106,6 +106,9 @@ function earliestOf(found: readonly Found<number>[]): Found<number> {
 export function cameOut(said: Said): Found<number | 'unknown'> {
   const corrected = afterCorrection(said.plain, said.words);
   const meant = corrected && !corrected.soft ? plainCameOut(part(said, corrected.after)) : null;
+  // A time said instead and not understood: the one taken back is not the answer.
+  if (corrected && !corrected.soft && meant === null && corrected.before !== '' && /\d/.test(corrected.after))
+    return { unclear: 'unsure' };
   const found = meant && 'value' in meant && meant.value !== 'unknown' ? meant : plainCameOut(said);
   return mayBeMinutes(said, found) ? { unclear: 'unsure' } : found;
 }

@@ -156,11 +156,16 @@ class Notes {
   }
 }
 
-/** The words from the negation to the last sign it takes back. */
-function deniedWords(statement: string, hits: readonly Hit[], words: Words): string {
+/** The text without the words from the negation to the last sign it takes back. */
+function withoutDenial(text: string, statement: string, hits: readonly Hit[], words: Words): string {
   const end = Math.max(...hits.map((hit) => hit.end));
   const negator = [...statement.slice(0, end).matchAll(words.negator)][0];
-  return negator ? statement.slice(negator.index, end) : '';
+  if (!negator) return text;
+  const denial = statement.slice(negator.index, end);
+  // "Yes we have it and no he isn't bleeding": that no goes too; one that opens the text may be the answer.
+  const before = statement.slice(0, negator.index).match(words.noBefore)?.[0] ?? '';
+  const whole = `${before}${denial}`;
+  return text.replace(text.indexOf(whole) > 0 ? whole : denial, ' ; ');
 }
 
 interface Heard {
@@ -192,7 +197,7 @@ function hearIn(said: Said): Heard {
       const standings = hits.map((hit) => standing(hit, statement, doubted, hits, words));
       const allDenied = standings.every((how) => how === 'denied');
       deniedLast = allDenied ? hits.map(({ sign }) => sign) : [];
-      if (allDenied) rest = rest.replace(deniedWords(statement, hits, words), ' ; ');
+      if (allDenied) rest = withoutDenial(rest, statement, hits, words);
       hits.forEach((hit, place) => {
         if (leaksBlood(hit, hits, standings)) return;
         if (ofOther && hit.sign !== 'breathing') notes.ofOthers.add(hit.sign);

@@ -93,7 +93,7 @@ export const clockForms: readonly ClockForm[] = [
   },
   {
     pattern: new RegExp(
-      `\\b(?:at|around|round|about|bout|by|since|till|until|between|and|or|to|before|after|night|evening|morning|afternoon)(?: (?:at|about|around|like|maybe))? (\\d{1,2})(?![\\d.:/])(?! ?(?:-?(?:min|hour|hr|day|week|wk|month|mo|year|yr|sec|kg|lb|kilo|pound|ml|cc|cm|mm|times?|tries|x|%|inch|\\"|strips?|of|drops?|st|nd|rd|th|old|or \\d+ (?:min|hour))))${half}`,
+      `\\b(?:at|around|round|about|bout|more like|nearer|closer to|by|since|till|until|between|and|or|to|before|after|night|evening|morning|afternoon)(?: (?:at|about|around|like|maybe))? (\\d{1,2})(?![\\d.:/])(?! ?(?:-?(?:min|hour|hr|day|week|wk|month|mo|year|yr|sec|kg|lb|kilo|pound|ml|cc|cm|mm|times?|tries|x|%|inch|\\"|strips?|of|drops?|st|nd|rd|th|old|or \\d+ (?:min|hour))))${half}`,
       'g',
     ),
     read: (m) => ({ hour: Number(m[1]), minute: 0, half: halfOf(m, 2) }),

@@ -17,6 +17,8 @@ export const contractions: readonly Rewrite[] = [
     '',
   ],
   [/\bment\b/g, 'meant'],
+  [/\b(?:rember|remeber|rememeber|rmember|remmeber|remeber|remembr|rembr)\b/g, 'remember'],
+  [/\bmite (?=(?:of|have|be|a)\b)/g, 'might '],
   // "Keeps a-coming".
   [/\ba[ -](?=(?:com|bleed|leak|scream|puk|go|runn|pour|ooz|drip|gush|cry|spurt|throw)in)/g, ''],
   [/\bcan ?not\b/g, 'cant'],

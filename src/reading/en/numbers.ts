@@ -72,6 +72,8 @@ export const rewrites: readonly Rewrite[] = [
     (_, ten = '', small) => String((tens[ten] ?? 0) + smallNumber(small)),
   ],
   [new RegExp(`\\b(${smallWords})\\b`, 'g'), (word) => String(smallNumber(word))],
+  // The last digits of a telephone number, spoken.
+  [/(?<=\b\d \d \d )(?:oh|o)\b|(?<=\b\d \d )(?:oh|o)(?= \d\b)/g, '0'],
   [/(?<=^|[.,;!] ?|\b(?:about|around|like|maybe|bout) )hour ago\b/g, '1 hour ago'],
   [/\b5 and 20 (?=(?:past|to|till|til|after) \d)/g, '25 '],
   [new RegExp(`\\b(${monthName})\\.(?= ?\\d)`, 'g'), '$1'],

@@ -43,7 +43,7 @@ export const signWords: readonly SignWords[] = [
   {
     sign: 'hard-belly',
     sure: new RegExp(
-      `\\b(?:${belly}${copula} (?:hard|rigid|swollen|swolen|swole|swoll|swell|swelling|swelled|swoled|distended|tense|stiff|solid|${hardThing})(?! (?:to|time)\\b)|(?:hard|rigid|swollen|swole|distended|rock hard|stiff|solid)(?: and (?:swollen|hard|tight))? ${belly}|${belly} swelling|${belly} distension)\\b`,
+      `\\b(?:${belly}${copula} (?:hard|harder|stiffer|rigid|swollen|swolen|swole|swoll|swell|swelling|swelled|swoled|distended|tense|stiff|solid|${hardThing})(?! (?:to|time)\\b)|(?:hard|rigid|swollen|swole|distended|rock hard|stiff|solid)(?: and (?:swollen|hard|tight))? ${belly}|${belly} swelling|${belly} distension)\\b`,
       'g',
     ),
   },
@@ -102,7 +102,7 @@ export const unsureOfSign =
 
 /** A fear, a rule asked about, or a question: not something that is there. */
 export const supposed =
-  /\b(?:what if|in case|(?<!\bas )if (?:she|he|there|it|they|i|we)|should (?:i|we|she|he|there)|will (?:she|he|it|there|this)|would (?:she|he|it|there|that)|could (?:she|he|it|there|this)|can (?:she|he|it|this) (?:get|cause|start)|watch(?:ing)? (?:for|out)|look(?:ing)? (?:for|out for)|how (?:do|would|can|will) i|does (?:she|he|it) (?:have|need)|is (?:she|he) going to|supposed to|is it normal|afraid (?:of|she|he)|scared (?:of|she will|he will)|(?:is|does) (?:it|this|that) (?:\w+ )?(?:meant|supposed|going|normally|usually|always)|might (?:get|start|be)|to prevent|risk of|avoid|what (?:counts|does|do(?! (?:i|we) do\b)|is|are|would)|whats (?:a|an|the|hard)|^is an? |how (?:much|do|will|would)|is that|meaning of|what if)\b|^(?:define|explain|describe)\b/;
+  /\b(?:what if|in case|(?<!\bas )if (?:she|he|there|it|they|i|we)|should (?:i|we|she|he|there)|will (?:she|he|it|there|this)|would (?:she|he|it|there|that)|could (?:she|he|it|there|this)|can (?:she|he|it|this) (?:get|cause|start)|watch(?:ing)? (?:for|out)|look(?:ing)? (?:for|out for)|how (?:do|would|can|will) i|does (?:she|he|it) (?:have|need)|is (?:she|he) going to|supposed to|is it normal|afraid (?:of|she|he)|scared (?:of|she will|he will)|(?:is|does) (?:it|this|that) (?:\w+ )?(?:meant|supposed|going|normally|usually|always)|might (?:get|start|be)|to prevent|risk of|avoid|what (?:counts|does|do(?! (?:i|we) do\b)|is|are|would)|whats (?:a|an|the|hard)|^is an? |how (?:much|do|will|would)|is that|meaning of|classed as|class as|counted as|mean by|definition of|what if)\b|^(?:define|explain|describe)\b/;
 
 /** Trouble breathing that has not begun: "what if she stops breathing". Told of as there, again or lasting, it is no fear. */
 export const feared =
@@ -137,6 +137,8 @@ const callerState =
 
 /** Words that only look like signs. */
 export const lookalikes: readonly RegExp[] = [
+  // "Not doing so hot" is no heat.
+  /\b(?:not|isnt|nt)(?: (?:doing|feeling|looking|been|all|that|too))* (?:so |too |very |all that )?hot\b(?! to\b)/g,
   // Said of whoever writes, and idioms.
   new RegExp(
     `\\b(?:its|just|only|thats|it was) (?:just |only )?(?:me|mum|mom|dad|us|mommy|mummy) (?:(?:that|who|thats|whos|thatll) )?(?:(?:is|was|cant|can|could|couldnt|nearly|almost|hardly|barely|feels|feeling|about|to|gonna|going|so|all|in|having|needs) ){0,4}${callerState}\\b`,
@@ -198,6 +200,8 @@ export const listed = / (?:or|nor) /;
 /** Where a statement inside a sentence ends. */
 export const statementEnd =
   /\||\b(?:but|just(?! (?:keeps?|kept|wont|wouldnt|cant|doesnt|isnt)\b)|except|however|although|though|only|then)\b|(?<!\b(?:over|again) )\band\b(?! (?:\w+ )?(?:hard|stiff|swollen|tight|rigid|distended|tense|bloated|bigger|firm|tighter|harder|rounder)\b)(?! (?:it|its|that|thats|still|just)(?: (?:just|still|is))* (?:isnt|not|wont|doesnt|hasnt|cant|keeps) (?:\w+ )?(?:stop\w*|quit\w*))/;
+/** "And no he isn't bleeding": a no that belongs to the denial after it. */
+export const noBefore = /\b(?:no|nope|nah) (?:he|she|it|they|hes|shes|its|theyre|theres|there|baby) $/;
 /** "Fever: no". */
 export const deniedAfter =
   /^ ?(?:[:=-] ?|(?:is|are|was) (?:a )?)?(?:no|none|nope|nil|negative|zero|0)(?: (?:sir|maam|madam|mam|love|dear|thanks|thank you))*$/;

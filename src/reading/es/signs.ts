@@ -184,6 +184,8 @@ export const listed = / (?:o|u|ni) /;
 /** Where a statement inside a sentence ends. */
 export const statementEnd =
   /\||\b(?:(?:pero|solo|solamente|nada mas)(?! (?:es |fue |muy |solo |nada mas |como |son )*(?:un |una |unas |unos )?(?:poc|poquit|tantit|leve|gotit|gotas?|hilit|manchit|puntit|\d got))|excepto|sino|aunque|luego|entonces|porque|lo que|salvo|menos)\b|\by\b|\be\b/;
-/** "Fiebre: no". */
+/** "Y no, ella no sangra": a no that belongs to the denial after it. */
+export const noBefore = /\bno,? (?:el|ella|la nina|el nino) $/;
+/** "Fever: no". */
 export const deniedAfter =
   /^ ?(?:[:=-] ?)?(?:no|nada|ningun[oa])$|^ (?:no (?:le |se )?(?:le )?(?:veo|vi|vemos|hay|tiene|sale|ve|noto)|tampoco)$/;

@@ -176,6 +176,8 @@ export const listed =
 /** Where a statement inside a sentence ends. */
 export const statementEnd =
   /\||\b(?:mais|sauf|juste|seulement|par contre|cependant|pourtant|puis|alors|excepte|sinon|a part)\b|\bet\b(?! de (?:sang|fievre|douleurs?|vomissements?|saignements?|fuites?|gonflement)\b)/;
-/** "Fièvre : non", "saigne pas". */
+/** "Et non il ne saigne pas": a no that belongs to the denial after it. */
+export const noBefore = /\bnon,? (?:il|elle|ca) (?:ne |n )?$/;
+/** "Fever: no". */
 export const deniedAfter =
   /^ ?(?:[:=-] ?)?(?:non|nan|aucune?)$|^(?: (?:du|beaucoup))? pas\b(?! (?:bien|mal|que|seulement|un peu|juste|sure?|trop|beaucoup|tres|tellement|vraiment|si|normal\w*|d arreter|de arreter|vert))|^ (?:jamais)\b/;
