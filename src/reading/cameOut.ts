@@ -123,7 +123,7 @@ function mayBeMinutes({ plain, open, words }: Said, found: Found<number | 'unkno
 
 /** A time it was only found out is not known. */
 function plainCameOut(said: Said): Found<number | 'unknown'> {
-  const all = momentsByRole(said, said.plain, 'out');
+  const all = momentsByRole(said, said.plain.replace(said.words.times.besideFeed, ' '), 'out');
   if (said.words.clock.beforeTime.test(said.plain)) return { value: 'unknown' };
   const at = (role: Role) => earliestOf(all.filter((one) => one.role === role).map(({ found }) => found));
   const seen = at('seen');
@@ -154,5 +154,7 @@ export function cameOutTold(said: Said): number | null {
   const told = all.filter(({ role }) => role === 'seen' || role === 'out').map(({ found }) => found);
   const found = all.some(({ role }) => role === 'found') ? null : earliestOf(told);
   if (!found || !('value' in found)) return null;
+  // With a tube in, "checked at 11" is another check.
+  if (said.open.tubeIn && !said.words.times.outWords.test(plain)) return null;
   return said.open.nowMs - found.value > mostToldMs ? null : found.value;
 }

@@ -49,6 +49,9 @@ export function namedIn(
   const itIs = bareNameAnswers ? `(?:${words.itIs} )?` : `${words.itIs} `;
   const instead = new RegExp(`(?:(?:${words.no})[,.!]? +)?(?:${words.takeBack}[,.!]? +)*${itIs}${name}`, 'gu');
   const takesBack = new RegExp(`^(?:(?:${words.no})|(?:${words.takeBack}))`, 'u');
+  // "Leo or Wren, I am not with them": nobody knows which.
+  if (new RegExp(`${name},? (?:${words.or}) (?:${words.itIs} )?${name}`, 'u').test(text))
+    return { children: [], corrects: false, rest: text };
   const kept = text.replace(denied, ' ');
   const affirmed = kept.replace(relativeOf(name, words), ' ');
   const corrections = [...affirmed.matchAll(instead)].filter(([said]) => takesBack.test(said));

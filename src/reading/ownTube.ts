@@ -25,6 +25,8 @@ function plainOwnTube(said: Said): Found<OwnTubeAnswer> {
   if (tube.notLookedAt.test(said.plain)) return { value: 'unknown' };
   const kept = part(said, said.plain.replace(tube.notLong, ' ').replace(tube.tubeWhole, grammar.marks.yes));
   const found = yesNo(kept, answers.ownTube);
+  const isYes = found !== null && 'value' in found && found.value === 'yes';
+  if (isYes && tube.tubeDoubtful.test(said.plain)) return { value: 'unknown' };
   return found && 'unclear' in found && found.unclear === 'unsure' ? { value: 'unknown' } : found;
 }
 

@@ -112,7 +112,10 @@ function minutesSince(said: Said): { readonly minutes: number; readonly firmness
   }
   const [time] = clockTimesIn(said.plain, said.words);
   const moment = time && momentOf(time, said.open.nowMs, said.open.timeZone, null);
-  return typeof moment === 'number' ? { minutes: (said.open.nowMs - moment) / 60_000, firmness: 'firm' } : null;
+  if (time === undefined || typeof moment !== 'number') return null;
+  const digits = time.at + Math.max(0, said.plain.slice(time.at).search(/\d/));
+  const isRough = said.words.times.roughBefore.test(said.plain.slice(0, digits));
+  return { minutes: (said.open.nowMs - moment) / 60_000, firmness: isRough ? 'rough' : 'firm' };
 }
 
 /** A feed or medicine within the hour. A time told decides; "about an hour" is not known, what is usual or due says nothing. */
@@ -129,7 +132,8 @@ export function fedLately(whole: Said): Found<YesNoUnknown> {
   }
   const { minutes, firmness } = since;
   const orMore = firmness === 'at-least' || firmness === 'just-over';
-  if (minutes > feedMinutes || (orMore && minutes === feedMinutes)) return { value: 'no' };
+  const mostMinutes = firmness === 'rough' ? feedMinutes * (1 + roughShare) : feedMinutes;
+  if (minutes > mostMinutes || (orMore && minutes === feedMinutes)) return { value: 'no' };
   if (orMore) return { value: 'unknown' };
   return firmness !== 'rough' || minutes <= feedMinutes * (1 - roughShare) ? { value: 'yes' } : { value: 'unknown' };
 }

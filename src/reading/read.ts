@@ -89,8 +89,16 @@ function ownMatter(said: Said, asking: QuestionKey): Said {
   return own.length === 0 || own.length === said.clauses.length ? said : part(said, own.join('. '));
 }
 
+/** "No idea. Should I throw it out?": what they ask back beside a statement answers nothing. */
+function withoutQuestions(said: Said): Said {
+  if (!said.plain.includes('?')) return said;
+  const sentences = said.plain.match(/(?:[^.!?;]|\.(?=\d))+[.!?;]*/g) ?? [];
+  const stated = sentences.filter((one) => !(one.includes('?') && said.words.yesNo.question.test(one.trim())));
+  return stated.length === 0 || stated.length === sentences.length ? said : part(said, stated.join('').trim());
+}
+
 function readAnswer(said: Said, signs: SignsHeard, beside: HeardBeside, asking: QuestionKey): Event | null {
-  const readFrom = readsDenials.has(asking) ? said : ownMatter(part(said, signs.rest), asking);
+  const readFrom = readsDenials.has(asking) ? said : withoutQuestions(ownMatter(part(said, signs.rest), asking));
   return readers[asking](readFrom, signs, beside);
 }
 

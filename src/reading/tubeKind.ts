@@ -2,6 +2,7 @@
 import type { QuestionKey, TubeKind } from '#machines/facts.ts';
 import { type Lexicon, onceEach } from './lexicon.ts';
 import { clausesOf, type Found, type Said } from './said.ts';
+import { wordsOf } from './spell.ts';
 import { afterCorrection } from './yesNo.ts';
 
 type Kinds = readonly (readonly [Exclude<TubeKind, 'unknown'>, RegExp])[];
@@ -69,6 +70,15 @@ function isShownByPlace(text: string, kinds: readonly TubeKind[], words: Lexicon
   return !hedgedLater && !words.tube.unsure.test(said) && text.search(words.tube.longInside) === -1;
 }
 
+/** "GJ I think... yeah, GJ": hedged, and then affirmed. A G is not believed so easily: it may go back in at home. */
+function isAffirmedLater(text: string, kind: TubeKind, lexicon: Lexicon): boolean {
+  const { tube, yesNo } = lexicon;
+  const yes = [...text.matchAll(yesNo.yes)].at(-1);
+  if (yes === undefined || kind === 'g' || kind === 'unknown') return false;
+  const after = text.slice(yes.index + yes[0].length);
+  return !tube.unsure.test(after) && kindsNamed(after, patterns(lexicon).byName, lexicon).includes(kind);
+}
+
 /** "G tube?" is no firm answer. */
 const asksBack = /^[^?]{1,24}\?+$/;
 
@@ -80,7 +90,10 @@ function plainKind(text: string, looks: boolean, words: Lexicon): Found<TubeKind
   if (kinds.length > 1 && !kinds.includes('half-out') && words.signs.listed.test(text)) return { value: 'unknown' };
   const halfOut = named !== null && 'value' in named && named.value === 'half-out';
   const hedged = (unsure.test(text) || asksBack.test(text)) && !halfOut && (named || unsure.test(text));
-  if (hedged) return { value: isShownByPlace(text, kinds, words) ? 'g' : 'unknown' };
+  if (hedged) {
+    if (named && 'value' in named && isAffirmedLater(text, named.value, words)) return named;
+    return { value: isShownByPlace(text, kinds, words) ? 'g' : 'unknown' };
+  }
   const look = kindByLook(text, words);
   if (looks || named === null) {
     if (look === 'gj') return { value: 'gj' };
@@ -96,11 +109,20 @@ function sinceChange(text: string, { tube }: Lexicon): string {
   return changed?.index === undefined ? text : text.slice(changed.index + changed[0].length);
 }
 
+const noAtEnd = onceEach(({ yesNo: { bareNo } }) => new RegExp(`\\b(?:${bareNo})[ ,.!]*$`));
+
+/** A no right before the words of correction, and a statement after them. */
+function takesBackWholly({ before, after }: { before: string; after: string }, words: Lexicon): boolean {
+  return noAtEnd(words).test(before) && wordsOf(after).length > 1;
+}
+
 /** The answer to "which kind of tube was it?". */
 export function tubeKind({ plain, open, words }: Said): Found<TubeKind> {
   const looks = open.clarifying === 'look';
   const corrected = afterCorrection(plain, words);
   const said = corrected && plainKind(corrected.after, looks, words);
+  // "The one in his nose? No wait, that's his brother": what was taken back is no answer.
+  if (corrected && said === null && takesBackWholly(corrected, words)) return { unclear: 'unsure' };
   const found = said ?? plainKind(sinceChange(plain, words), looks, words);
   if (found) return found;
   return looks && words.tube.yesOrNo.test(plain) ? { unclear: 'unreadable' } : null;

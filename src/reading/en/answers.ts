@@ -6,7 +6,7 @@ import { eitherOf, plainly } from './saying.ts';
 const have =
   '(?:(?:yes |ok )?(?:i|we|she|he|ive|weve) (?:do )?(?:have|has|got|found|see|do have|have got)|(?:we are|were|i am|im|are) having|have|got|found|ive got|weve got|there is|theres)';
 const thing =
-  '(?:it|them|one|some|1|2|both|(?:the |a |an |our |my |her |his |some |ph )*(?:emergency |ph |test |backup |spare |extra |temporary |replacement )?(?:kit|strips?|paper|tube|foley|bag)s?|(?:the |a |our |his |her )?spare)';
+  '(?:it|(?:a |the |1 |one )?(?:whole |full |new |brand new |half a |half |unopened |big |little |nearly full )*(?:bottle|tub|box|pack|packet|roll|tube|jar|pot|container|book|booklet|baggie|sleeve|vial|tin|case|load|bunch|heap|stack|few)s?(?: of (?:it|them|those|these|strips|ph strips))?|them|one|some|1|2|both|(?:the |a |an |our |my |her |his |some |ph )*(?:emergency |ph |test |backup |spare |extra |temporary |replacement )?(?:kit|strips?|paper|tube|foley|bag)s?|(?:the |a |our |his |her )?spare)';
 
 export const kit: Statements = {
   matter: matter.kit,
@@ -17,7 +17,7 @@ export const kit: Statements = {
   yes: new RegExp(
     `^${have} ${thing}(?: (?:with|in|from|ready|and|of|on|the|me|us|hand|bag|a|spare|tube|it|home|hospital|right|here|diaper|car|my|our|her|his|room|drawer|closet|backpack|purse|next|to|front|out|only|open|opened|beside|table|bed|side|counter|hands|lap|floor|kitchen|bathroom))*$|^(?:kit|got kit|have kit|(?:kit|its|kits|it is) (?:is )?in (?:my|our) hands?|kit present|its (?:right )?here|(?:(?:its|it is|kit is|kits) )?(?:right |just )?(?:in front of|beside|next to) (?:me|us|her|him)|(?:its|it is|kit is) (?:right )?in (?:the|my|our|her|his|a) (?:\\w+ )?(?:bag|backpack|drawer|closet|cupboard|cabinet)|sure do|kit ready|(?:the |our |her |his |emergency )*kits? (?:is )?(?:present|available|to hand|at hand|with (?:me|us)|here|ready|(?:here )?at (?:the |her |his )?bedside)|kit (?:is )?at (?:the |her |his )?bedside|trained|kit is (?:here|ready|right here))$|^(?:i |we )?(?:was|were|been|have been|got) (?:shown|taught|trained).*$|^(?:the |a )?(?:nurse|hospital|they|doctor) (?:showed|taught|trained) (?:me|us).*$|^i know how.*$`,
   ),
-  no: /\b(?:(?:at|in) (?:my|his|her|our) (?:exs?|moms?|mums?|dads?|mothers?|fathers?|sisters?|parents?|grandmas?|grans?|nans?|sitters?|school(?! ?bag)|daycare|nursery|office|other)(?: (?:house|home|place|flat))?|at (?:the |a )?(?:school|daycare|nursery|office|respite|hospice)|(?:cant|couldnt) find|lost|left (?:it |the kit )?(?:at|in)|ran out|(?:gave|sent|handed) (?:it|them) back|returned it|out of (?:them|strips)|no kit|no strips|all out|used (?:it|them) (?:all|up|last time|already))\b/,
+  no: /\b(?:(?:at|in) (?:my|his|her|our) (?:exs?|moms?|mums?|dads?|mothers?|fathers?|sisters?|parents?|grandmas?|grans?|nans?|sitters?|school(?! ?bag)|daycare|nursery|office|other)(?: (?:house|home|place|flat))?|at (?:the |a )?(?:school|daycare|nursery|office|respite|hospice)|(?:cant|couldnt) find|lost|left (?:it |the kit )?(?:at|in)|ran out|binned|chucked|(?:threw|thrown|tossed|throwed) (?:it|that|them|the kit)? ?(?:out|away)|(?<!\b(?:not|isnt|hasnt|never|aint|havent) )(?:expired|out of date)|(?:gave|sent|handed) (?:it|them) back|returned it|out of (?:them|strips)|no kit|no strips|all out|used (?:it|them) (?:all|up|last time|already))\b/,
 };
 export const neverDone = /\b(?:never|havent|have not|not) (?:\w+ )?(?:done|tried) (?:it|this|one|that|them|anything)\b/;
 export const shown = /\b(?:shown|showed|taught|trained|know how|learned|learnt)\b/;
@@ -26,7 +26,7 @@ export const kitAway =
   /\b(?:(?:husband|wife|partner|mom|mum|dad|mother|father|grandma|grandpa|sister|brother|nurse|sitter|he|she|they) (?:just |already |must have )?took (?:it|the (?:car|truck|van|kit|bag))|(?:has|have|got) it (?:at|with) (?:her|him|his|their|them|work|school|home))\b/;
 /** Someone else was shown, and is not there. */
 export const otherShown =
-  /\b(?:wife|husband|mom|dad|nurse|grandma|grandpa|partner|mother|father|she|he)\b.{0,30}\b(?:trained|shown|taught|knows how)\b.{0,30}\b(?:work|away|not here|isnt here|asleep|gone|out|sleeping|home)\b/;
+  /\bonly (?!me\b|i\b|im\b|ive\b)(?:my |the |our |her |his )?(?:\w+ ){1,3}(?:trained|shown|taught|knows how|know how|did the (?:class|training|course)|can do it|learned|learnt)\b|\b(?:wife|husband|mom|dad|nurse|grandma|grandpa|partner|mother|father|she|he)\b.{0,30}\b(?:trained|shown|taught|knows how)\b.{0,30}\b(?:work|away|not here|isnt here|asleep|gone|out|sleeping|home)\b/;
 export const notShown =
   /\b(?:(?:never|not|nobody|no body|havent|hasnt|wasnt|werent|arent|didnt|dont|isnt|no) (?:\w+ ){0,4}(?:shown|showed|show|taught|teach|trained|training|train|told how|learned|learnt|know how|knows how|knowing how|instructed|been shown|walk(?:ed)? (?:me|us) through|went (?:over|through) it)|(?:not sure|unsure|no idea|no clue|dont know|dont remember|forgot|cant remember) (?:\w+ ){0,2}(?:how|what to do)|untrained|no training)\b/;
 export const ownTube: Statements = {
@@ -40,8 +40,8 @@ export const strips: Statements = {
   yes: new RegExp(
     `^${have} ${thing}(?: (?:with|in|from|ready|and|of|on|the|me|us|hand|bag|a|it|left|home|kit|here|only|front|out|right|drawer|cupboard|cabinet))*$|^strips?$|^(?:just |only )?(?:1|2|3|one|a few|some|plenty) left$|^(?:i |we )?(?:have|got|have got) (?:plenty|loads|lots|a few|some|them)$|^in my hand$|^have got$|^(?:the |our |ph |indicator |test )*strips? (?:are |is )?(?:present|available|here|ready|to hand|at hand|with (?:me|us))$`,
   ),
-  // Strips past their date are no strips.
-  no: /\b(?:(?:cant|couldnt) find|lost|left (?:it|them) (?:at|in)|(?:^|i |we |got )left (?:at|in)|ran out|all gone|out of (?:them|strips|date|it|those)|(?:got|are|were|is) (?:wet|damp|soaked|ruined)|(?:finished|used) (?:them|it|the last|all)|fresh out|no strips|all out|all used|(?<!not |never |nt )used up|^(?:all )?finished$|used (?:it|them) (?:all|up)|(?<!not |nt )expired)\b/,
+  // Strips past their date are no strips, nor are those for something else.
+  no: /\b(?:(?:only|just)(?: (?:the|have|got|those|ones|some|a few|pack of))* (?:\w+ )?(?:glucose|sugar|blood sugar|ketones?|urine|pee|wee|pool|swimming pool|fish ?tank|aquarium|diabetic|diabetes|pregnancy|covid|soil|garden)\b|(?:only|just) (?:the )?ones for (?:the |her |his |a |my )?(?:\w+ )?(?:glucose|sugar|ketones?|urine|pee|wee|pool|fish|tank|aquarium|soil|garden)\b|(?:cant|couldnt) find|lost|left (?:it|them) (?:at|in)|(?:^|i |we |got )left (?:at|in)|ran out|all gone|out of (?:them|strips|date|it|those)|(?:got|are|were|is) (?:wet|damp|soaked|ruined)|(?:finished|used) (?:them|it|the last|all)|fresh out|no strips|all out|all used|(?<!not |never |nt )used up|^(?:all )?finished$|used (?:it|them) (?:all|up)|(?<!not |nt )expired)\b/,
 };
 export const contents: Statements = {
   matter: matter.contents,
@@ -108,9 +108,10 @@ export const notYet =
   /\bnot (?:yet|started|fed)\b|\b(?:is|are|shes|hes) (?:at|with) (?:her|his|the) (?:dad|mom|mum|father|mother|grandma|school|nana|papa)s?\b|\b(?:havent|hasnt|have not|has not|didnt|did not) (?:\w+ )?(?:fed|feed|started|eaten|given|had|tried|seen|done|begun)\b|(?<!\b(?:fine|well|good|great|ok|okay|perfect|down|lovely|all|feed|nicely|grand)\b.{0,30})\b(?:still )?(?:asleep|sleeping)\b/;
 export const notAll = /\b(?:except|all but|apart from|aside from|other than|everything but|just not|but not)\b/;
 export const someTimeAgo =
-  /\b(?:before bed|at bed ?time|at (?:dinner|lunch|supper|breakfast)|for (?:dinner|lunch|supper)|last night|yesterday|this (?:afternoon|evening|morning))\b/;
+  /(?<!\b(?:since|nothing|not|none|hasnt|havent|hadnt)\b.{0,24})\b(?:before bed|at bed ?time|at (?:dinner|lunch|supper|breakfast)|for (?:dinner|lunch|supper)|last night|yesterday|this (?:afternoon|evening|morning))\b/;
 export const forgotHow = /\b(?:forgot|forgotten|forget|cant remember|dont remember) how\b/;
-export const exception = /\b(?:but|except|only|however|besides|other than|apart from|aside from)\b/;
+export const exception =
+  /\b(?:but|except|(?<!^(?:yes|yeah|correct|right|same|ok|fine|everything is same|its same|all same),? )only|however|besides|other than|apart from|aside from)\b/;
 /** Said of the next step: no sign, whatever the yes before it. */
 export const otherMatter =
   /^(?:yes|yep|yeah|yup|ok|okay)?,? ?(?:(?:i|we|ive|weve|do|have|got|its|it is|tubes|tube|is|the|all|my|some|ph|also|here|now|right|already|with|me) )*(?:strips?|(?:ph |test )?paper|taped?(?: (?:up|down|in|on))?|in(?: place)?|secured?|kit|syringe)(?: (?:yes|yep|ready|here|now|too|ok|good|left|and|in|the|box|hand|out))*[.! ]*$/;
@@ -123,9 +124,10 @@ export const confirm: Statements = {
   matter: matter.confirm,
   strictNo: true,
   unless: /\b(?:not|isnt|arent|wasnt)\b/,
-  yes: /^(?:(?:thats |that is |its |all |they are |theyre |everythings |everything |still |yes |it is |looks? |the info is |is |the )*(?:right|correct|true|accurate|same|up to date)|(?:thats|its|all|theyre|everything is|everythings|looks?|it is)(?: (?:is|all|still|looks?))* (?:good|ok|okay|fine)|no changes?(?: since(?: \w+)*)?|(?:spot|bang|dead) on|thats (?:him|her|us|the one)|facts|right on|same tube|same everything|same tube same everything|thats right(?: mate| love)?|(?:all of (?:thats|that|its|it)|it all)(?: is| looks?)? (?:right|correct|good)|nothing(?: has)? changed)$/,
+  yes: /^(?:(?:that |it |this |all (?:of )?(?:it|that)? ?|everything )?(?:sounds|looks|seems) (?:all )?(?:right|correct|good|fine|ok|okay|spot on|perfect|accurate)(?: to (?:me|us))?|(?:it |that |all )?checks out|(?:still )?(?:the )?same (?:as|like) (?:before|ever|it was|last time|always|usual)|no different|unchanged|as (?:before|it was)|(?:yes|correct|right|same|ok) only|(?:everything is |its |all )*same only|(?:every|each) (?:bit|word|thing)(?: (?:of it|is))?(?: (?:right|correct|true))?|(?:thats |that is |its |all |they are |theyre |everythings |everything |still |yes |it is |looks? |the info is |is |the )*(?:right|correct|true|accurate|same|up to date)|(?:thats|its|all|theyre|everything is|everythings|looks?|it is)(?: (?:is|all|still|looks?))* (?:good|ok|okay|fine)|no changes?(?: since(?: \w+)*)?|(?:spot|bang|dead) on|thats (?:him|her|us|the one)|facts|right on|same tube|same everything|same tube same everything|thats right(?: mate| love)?|(?:all of (?:thats|that|its|it)|it all)(?: is| looks?)? (?:right|correct|good)|(?:nothings?|isnt nothing|isnt anything)(?: has)? (?:changed|different)(?: (?:at all|since|here|yet|really))*|(?:hasnt|havent|didnt) changed?(?: (?:any|a bit|at all|a thing|since|none))*)$/,
   no: /\b(?:(?:weights?|date|tube|kind|type)(?: is| are| was| looks?)? (?:\w+ )?(?:off|out(?! of the)|old|gone up)\b|not yet|(?:not|isnt|arent|wasnt) (?:\w+ )?(?:right|correct|true|the same|up to date)|old (?:info\w*|data|weight|facts)|wrong|outdated|out of date|changed|bigger|heavier|lighter|grown|gained|put on|lost weight|not any more|different|incorrect|not anymore|needs? (?:updating|changing))\b/,
-  neutral: /\bno changes?\b|\bnothing(?: has)? changed\b|\b(?:hasnt|havent|didnt) changed?\b/g,
+  neutral:
+    /\bno (?:changes?|different|difference|updates?)\b|\b(?:nothings?|isnt nothing|isnt anything)(?: has)? (?:changed|different)\b|\b(?:hasnt|havent|didnt) changed?\b/g,
 };
 /** At "any danger sign?": well, and unwell. */
 export const unwell: Statements = {
@@ -147,12 +149,12 @@ export const asksToo =
 export const notSoBad = /\b(?:isnt|not|no) (?:an? )?(?:emergency|worse|unwell|bad|in distress|in trouble)\b/g;
 export const fedLately: Statements = {
   matter: matter.fedLately,
-  yes: /^(?:(?:(?:she|he|it|we|was|were) )*(?:mid|half ?way through (?:a|his|her|the)|in the middle of (?:a|his|her|the)|during (?:a|his|her|the)|on (?:a|his|her|the)) ?-?(?:feed|bottle|meal|feeding)(?: \w+){0,5}|(?:i |we |she |he )?just (?:finished|ended|stopped)|(?:just |we |i |she |he )*(?:finished|ended|stopped) (?:a |her |his |the )?(?:feed|bottle|feeding|pump|meds)|(?:i |we |she |he )?(?:just |had |was |got )*(?:fed|ate|eaten|a feed|had (?:a )?(?:bottle|feed|meds?|milk|formula))(?: \w+){0,6}|(?:her |his )?(?:feed|pump) (?:is |was )?(?:running|on|going|just (?:ended|finished))(?: \w+){0,6})$/,
+  yes: /^(?:(?:(?:she|he|it|we|was|were) )*(?:mid|half ?way through (?:a|his|her|the)|in the middle of (?:a|his|her|the)|during (?:a|his|her|the)|on (?:a|his|her|the)) ?-?(?:feed|bottle|meal|feeding)(?: \w+){0,5}|(?:i |we |she |he )?just (?:finished|ended|stopped)|(?:just |we |i |she |he |had |has |ive |weve |hes |shes )*(?:finished|ended|stopped|done|given|gave|had|took|taken|completed) (?:a |her |his |the |him |some )?(?:\w+ ){0,2}(?:feed|feeds|bottle|feeding|pump|meds?|medicine|milk|formula|bolus|breakfast|lunch|dinner|tea|supper|snack|meal|tablets?|dose)(?: (?:now|just now|there|ago|right before|before it came out|when it came out))*|(?:i |we |she |he )?(?:just |had |was |got )*(?:fed|ate|eaten|a feed|had (?:a )?(?:bottle|feed|meds?|milk|formula))(?: \w+){0,6}|(?:her |his )?(?:feed|pump) (?:is |was )?(?:running|on|going|just (?:ended|finished))(?: \w+){0,6})$/,
   no: /\b(?:nothing|hours ago|not since|since (?:last night|yesterday|dinner|bedtime|lunch|breakfast)|last night|yesterday|not (?:in|for|within))\b/,
 };
 /** What is given on other days, or is due, tells nothing of the last hour. */
 export const notGiven =
-  /\b(?:usually|normally|typically|is due|are due|due at)\b|\b(?:nurse|sitter|babysitter|nanny|carer|aide|gran|nan|nana|grandma|grandpa|mom|mum|dad|wife|husband|sister) (?:had|kept|watched|minded) (?:him|her|them)\b|\b(?:nurse|sitter|babysitter|nanny|carer|aide|gran|nan|nana|grandma|grandpa|mom|mum|dad|wife|husband|sister|she|he|they) (?:was|were|is|left|went) (?:here|home|there|on shift|on duty|at work|off)\b/;
+  /\b(?:every \d|(?:eats|feeds|fed|bottle|feed|meds?|milk|medicine) (?:\w+ )?every\b|q ?\d ?h?\b|times a day|\d x (?:a|per) day|(?:once|twice) (?:a|per) day|usually|normally|typically|is due|are due|due at)\b|\b(?:nurse|sitter|babysitter|nanny|carer|aide|gran|nan|nana|grandma|grandpa|mom|mum|dad|wife|husband|sister) (?:had|kept|watched|minded) (?:him|her|them)\b|\b(?:nurse|sitter|babysitter|nanny|carer|aide|gran|nan|nana|grandma|grandpa|mom|mum|dad|wife|husband|sister|she|he|they) (?:was|were|is|left|went) (?:here|home|there|on shift|on duty|at work|off)\b/;
 /** A no that opens the text. */
 export const startsNo = /^(?:no|nope)\b/;
 export const airFirst = /\b(?:air|first|at first)\b/;

@@ -97,7 +97,8 @@ export const next = /\b(?:next|coming|upcoming|tomorrow|scheduled)\b/;
 /** "In two weeks" is to come; "in the last two weeks" is not. */
 export const comingSpan = /\bin(?: about)?\s*$/;
 /** "Two weeks ago today" says no more than "two weeks ago". */
-export const todayWords = /\b(?:today|tonight|this week)\b|\bon (?:mon|tues|wednes|thurs|fri|satur|sun)day\b/g;
+export const todayWords =
+  /\b(?:today|tonight|this week)\b|(?<=\bago,? )(?:yesterday|(?:this |last |come |next )?(?:mon|tues|wednes|thurs|fri|satur|sun)day)\b|\bon (?:mon|tues|wednes|thurs|fri|satur|sun)day\b/g;
 /** "The week after Christmas": how many days after it that is. */
 export const daysAfter: readonly (readonly [RegExp, number])[] = [
   [/\bday after(?: the)?\s*$/, 1],

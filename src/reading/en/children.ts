@@ -3,10 +3,12 @@
 export const no = 'no|nope|nah|wrong (?:child|kid|one|name)';
 export const takeBack = 'wait|sorry|actually|i mean|i meant|oops|my mistake|my bad|wrong (?:child|kid|one|name)';
 export const itIs = '(?:its|it is|it was|this is|thats|that is|i mean|i meant|for|about)';
+/** Between two names, one of which is meant. */
+export const or = 'or';
 export const not = 'not(?: about| for)?|isnt|its not|wasnt';
 const child =
   '(?:nephew|niece|grand ?(?:son|daughter|child|baby)|neighbou?rs?|foster \\w+|step ?\\w+|friends?|sisters?|brothers?)';
-export const none = `^(?:none|neither|no one|nobody|none of (?:them|these|those)(?: (?:2|3))?|neither(?: one| of (?:them|these))?|another (?:child|kid|one)|someone else|somebody else|a different (?:child|kid)|other|not (?:them|one of them|mine|my kids?|my child(?:ren)?))(?:,? (?:its|hes|shes|this is|thats|i have|im (?:watching|minding|babysitting)) (?:my|our|the|a) (?:(?:\\w+ ){0,2}${child}(?: (?:\\w+ ?){1,2})?|(?:new|other) (?:baby|kid|child|one)))?[.! ]*$|^(?:its |hes |shes )?(?:my |our |the )(?:\\w+ ){0,2}(?:not (?:on|in) (?:your|the) list)[.! ]*$`;
+export const none = `^(?:none|neither|no one|nobody|none of (?:them|these|those)(?: (?:2|3))?|neither(?: one| of (?:them|these))?|another (?:child|kid|one)|someone else|somebody else|a different (?:child|kid)|other|not (?:them|one of them|mine|my kids?|my child(?:ren)?))(?:,? (?:its|hes|shes|this is|thats|i have|im (?:watching|minding|babysitting)) (?:my|our|the|a) (?:(?:\\w+ ){0,2}${child}(?: (?:\\w+ ?){1,2})?|(?:new|other) (?:baby|kid|child|one)))?[.! ]*$|^(?:none(?: of (?:them|these|those|the above|that lot))?|neither(?: (?:one|kid|child|of (?:them|these|those)))?|not (?:any|either|one) of (?:them|these|those)|(?:no,? )?(?:its |this is )?(?:another|a different|somebody elses|someone elses) (?:child|kid|baby|one))(?: ?[.,!;-]| (?=(?:its|it is|hes|shes|he is|she is|this|thats|that is|i have|im|i am|they|theyre|those|the|my|our|because|cause|actually|another|a different|new)\\b)).{1,120}$|^(?:its |hes |shes )?(?:my |our |the )(?:\\w+ ){0,2}(?:not (?:on|in) (?:your|the) list)[.! ]*$`;
 /** Said of a child after the name: not the one this is about. */
 export const well =
   '(?:is|was) (?:\\w+ )?(?:sleeping|asleep|ok|okay|fine|good|alright|well|in bed|away|at (?:school|home))';

@@ -88,7 +88,7 @@ export const clockForms: readonly ClockForm[] = [
   },
   {
     pattern:
-      /\b(?:at|around|about|approx\w*|circa|by|since|till|until|said) ?([01]?\d|2[0-3])([0-5]\d)\b(?! ?(?:g|grams?|ml))/g,
+      /\b(?:at|around|round|about|bout|approx\w*|circa|by|since|till|until|said|maybe|probably|like|or|was|think|after|before) ?([01]?\d|2[0-3])([0-5]\d)\b(?! ?(?:g|grams?|mls?|cc|kg|lbs?|of)\b)(?<!\b(?:in|of|since|or|by|about|around|before|after|was|until|till|maybe|like|think|said|circa|probably) ?20[0-5]\d)/g,
     read: (m) => ({ hour: Number(m[1]), minute: Number(m[2]) }),
   },
   {
@@ -102,6 +102,12 @@ export const clockForms: readonly ClockForm[] = [
 
 /** Parts of the day with the hour they begin (common usage); the earlier end counts. `daysAgo` is by today. */
 export const dayParts: readonly DayPart[] = [
+  { pattern: /\b(?:tea ?time yesterday|yesterday (?:at )?tea ?time)\b/, hour: 15, daysAgo: 1 },
+  {
+    pattern: /\b(?:(?:dinner|supper) ?time yesterday|yesterday (?:at )?(?:dinner|supper) ?time)\b/,
+    hour: 12,
+    daysAgo: 1,
+  },
   { pattern: /\byesterday morning\b/, hour: 6, daysAgo: 1 },
   { pattern: /\byesterday afternoon\b/, hour: 12, daysAgo: 1 },
   { pattern: /\b(?:last night|yesterday (?:evening|night))\b/, hour: 18, daysAgo: 1 },

@@ -6,6 +6,19 @@ import type { Rewrite } from '../numbers.ts';
 /** Apostrophes are gone already; these make "is not", "cannot" and "it is" one word each. */
 export const contractions: readonly Rewrite[] = [
   [/\bc\/o\b/g, 'complaints of'],
+  // Marks as a telephone takes them down.
+  [/ (?:comma|semi ?colon)(?= |$)/g, ','],
+  [
+    /(?<=[a-z\d]) (?:period|full stop|fullstop)(?= ?[.,]? ?$| (?:i|we|she|he|it|its|hes|shes|they|the|no|yes|ok|and|so|tube|taped|im|my)\b)/g,
+    '.',
+  ],
+  [/ (?:question mark)(?= |$)/g, '?'],
+  [/ (?:exclamation (?:mark|point))(?= |$)/g, '!'],
+  [/\b(thir|four|fif|six|seven|eigh|nine)t?[- ]teen\b/g, '$1teen'],
+  [/\b(?:nite|nyt|nyte|nght)\b/g, 'night'],
+  [/\b(?:2night|2nite|tonite|tnite|2nyt)\b/g, 'tonight'],
+  [/\b(?:2day|tday)\b/g, 'today'],
+  [/\b(?:yest|ystday|ystrday|yestrday|yday|yesty)\b/g, 'yesterday'],
   [
     /\b(she|he|it|baby) (?:no|not) (?=(?:breathe?|wake|move|eat|open|respond|react|look|stop|cry|drink|go|come)\b)/g,
     '$1 doesnt ',
@@ -35,6 +48,10 @@ export const contractions: readonly Rewrite[] = [
     '$1ing',
   ],
   [/\ban (?=(?:it|he|she|i|they|now|its|hes|shes|a|the)\b)/g, 'and '],
+  [
+    /\b(morn|even|noth|someth|anyth|everyth|do|be|hav|mak|look|feel|eat|drink|try|wait|leav|driv|call|ring|talk|sitt?|stand|lay|play|work|us|hold|putt|tap|stick|fall|slipp|slid|hang|wash|text|ask|tell|say|think|fill|test|check|spitt|turn|chang|act|hurt|open|clos|bring|fix|suck|pull|draw|aspirat|feed|liv|giv|show|read|teach|miss|squirt|spray|squeez|shov|forc|twist|wiggl|budg|danc|smil|laugh|giggl|settl|kick|sweat|twitch)in\b/g,
+    '$1ing',
+  ],
   // Said before "no" or "nah", "yeah" only takes it up.
   [
     /\b(?:yeah|yea|yeh|ya|yah),? (?=(?:no|nah|naw),? (?:nothing|none|not|nope|zip|nada|air|dry|empty|its (?:dry|empty)|(?:\w+ )?(?:dont|didnt|doesnt|hasnt|havent|wont|cant|couldnt|never))\b)/g,

@@ -83,6 +83,7 @@ export const rewrites: readonly Rewrite[] = [
   [new RegExp(`\\b(${monthName}) the (?=\\d)`, 'g'), '$1 '],
   [/\b(\d{1,2})\.(\d{1,2})\.((?:20)?\d{2})\b/g, '$1/$2/$3'],
   [/\b(?:an?|1) fortnight\b/g, '2 weeks'],
+  [/\blast month,? (?:it was |on |around |about )?(?:the )?(\d{1,2})(?:st|nd|rd|th)\b/g, '$1th of last month'],
   [/\b(\d{1,2}) fortnights\b/g, (_, count) => `${2 * Number(count)} weeks`],
   [/\bone (?=and a half|1\/2)/g, '1 '],
   [
@@ -92,7 +93,8 @@ export const rewrites: readonly Rewrite[] = [
   [/\b(\d+)(?: (?:and|n) a? ?(?:half|1\/2)| (?:half|1\/2))(?![a-jl-z\d])(?! (?:way|out|in)\b)/g, '$1.5'],
   [/\b(?:3 ?quarters?|3\/4) (?:of )?(?:an? |1 )?(?=hours?\b)/g, '0.75 '],
   [/(?<![\d.] |an )\bhour and a half\b/g, '1.5 hours'],
-  // "16:30hrs" and "22h45" are times of the day.
+  // "0345 hrs", "16:30hrs" and "22h45" are times of the day.
+  [/\b([01]\d|2[0-3])([0-5]\d) ?(?:hrs?|hours?|h)\b(?! ago)/g, '$1:$2'],
   [/\b((?:0\d|1[3-9]|2[0-3]):[0-5]\d) ?(?:hrs?|hours?|h)\b/g, '$1'],
   [/\b(1[3-9]|2[0-3]) ?h ?([0-5]\d)\b/g, '$1:$2'],
   [/(?<![:.\d]|half |\d )\b(\d+(?:\.\d+)?) ?-?ish\b/g, 'about $1'],
@@ -115,6 +117,8 @@ export const rewrites: readonly Rewrite[] = [
     /\b(\d{1,3})[ -]thousand(?:,?(?: and)? (\d{1,3}|one))?\b/g,
     (_, count, rest) => String(1000 * Number(count) + oneOrDigits(rest)),
   ],
+  // A day short of so many weeks.
+  [/\b(\d{1,2}|an?) weeks? (?:ago )?tomorrow\b/g, (_, count = '1') => `${7 * (Number(count) || 1) - 1} days ago`],
   // More than anything here can be.
   [/\b\d+[ -]\w+illion\b/g, '999999999999'],
   [/(\d) (?:point|dot) one\b/g, '$1.1'],

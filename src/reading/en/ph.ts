@@ -3,8 +3,9 @@
 export const beforeJoin =
   '(?:ish ?)?(?:,? ?(?:to me|for me|i think|i reckon|i guess|id say|i would say|(?:he|she) (?:says|said|reckons|thinks)|(?:husband|wife|hubby|partner) (?:says|reckons|thinks)) ?)?';
 export const join =
-  ',? ?\\b(?:(?:but|or|though|although) (?:it )?(?:could|might|may) (?:(?:well|also|even|easily|just) )*be|(?:but|and|though|or) (?:my |the )?(?:husband|wife|hubby|partner|mum|mom|dad|mother|sister|nurse|he|she|other half) (?:says?|said|thinks?|reckons?|sees?)|possibly|could be|might be|may be|but (?:could|might|may) be|or even|or maybe)\\b|,? ?\\bor\\b|\\bto\\b|\\band\\b|\\bmaybe\\b|-|/|~|\\bthrough\\b';
-export const afterJoin = '(?:maybe |a |like |about |the )?';
+  ',? ?\\b(?:(?:but|or|though|although) (?:it )?(?:could|might|may) (?:(?:well|also|even|easily|just) )*be|(?:but|and|though|or) (?:my |the )?(?:husband|wife|hubby|partner|mum|mom|dad|mother|sister|nurse|he|she|other half) (?:says?|said|thinks?|reckons?|sees?)|possibly|could be|might be|may be|but (?:could|might|may) be|or even|or maybe)\\b|,? ?\\bor\\b|\\bto\\b|\\band\\b|\\bmaybe\\b|-|/|~|(?<=\\d )(?=\\d\\.\\d)|\\bthrough\\b';
+export const afterJoin =
+  '(?:maybe |a |like |about |the |number )?(?:(?:a )?(?:lil|little|bit|tad|just|touch|hair|smidge|slightly) )?(?:under |below |shy of |near |close to )?(?:the |a |number )?';
 export const above = '>=?|\\+|\\b(?:over|above|higher than|more than|greater than|at least|past)\\b';
 export const orAbove = '\\+|(?:or|and) (?:over|above|higher|more|up|greater)\\b|plus\\b';
 export const below =
@@ -16,7 +17,7 @@ export const slightlyAbove =
 /** Numbers that belong to something else: amounts, times, counts, lengths, "out of 14", "not 5". */
 export const otherNumbers: readonly RegExp[] = [
   /\b(?:\w+er|more|less) than (?:the |a )?\d+(?:\.\d+)?(?=,? (?:but |its |it is |so )*(?:more like|closer to|nearer))/g,
-  /\b\d+(?:\.\d+)? ?(?:ml|mls|cc|ccs|oz|ounces?|kg|kgs|lbs?|pounds?|cm|inch\w*|minutes?|mins?|hours?|hrs?|seconds|secs|days?|weeks?|strips?|tries|try|times|am|pm|percent|%|fr|drops?|x)\b/g,
+  /\b\d+(?:\.\d+)? ?(?:ml|mls|cc|ccs|oz|ounces?|kg|kgs|lbs?|pounds?|cm|inch\w*|minutes?|mins?|hours?|hrs?|seconds|secs|days?|weeks?|strips?|nurses?|people|of us|adults|carers?|staff|doctors?|grown ?ups|of them|different|separate|checks?|squares?|box|boxes|tries|try|times|am|pm|percent|%|fr|drops?|x)\b/g,
   /\b\d{1,2}:\d{2}(?: ?[ap]m)?\b/g,
   /\b\d{1,2} ?(?:o ?clock|st|nd|rd|th)\b/g,
   /\b(?:temp|temperature|fever) (?:is |of |was )?\d+(?:\.\d+)?\b/g,

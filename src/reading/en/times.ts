@@ -64,6 +64,9 @@ export const firstWords =
 export const changeWords = new RegExp(
   `\\b(?:chang(?:e|ed|ing)\\b(?! (?:(?:her|him|them)(?= (?:at|around|about)\\b| ?$)|(?:her|his|the|a) (?:nappy|diaper|clothes|bed|sheets|pad|vest|pjs)))|replac(?:e|ed|ement|ing)|new (?:one|tube|button)|swap(?:ped)?|switched|(?:2nd|3rd|third)(?= (?:one|tube|button|time|change|replacement|peg|1)\\b| ?(?:$|[,.!]))(?<!${monthName} ?(?:the )?\\w{3,5})|this (?:one|tube|button)|current|latest|last (?:one|tube|button)|(?<!\\b(?:\\d+|this|a|every|last|each|very) )second|newest|upsized|exchang\\w+)\\b`,
 );
+/** A feed that only tells which time is meant. */
+export const besideFeed =
+  /\b(?:for|at|during|before|after|around|about|by) (?:the |his |her |a |that |this )?(?:\w+ )?(?:feeds?|feeding|bottle|meds?|medicine|meal|formula|dose)\b/g;
 export const fedWords = /\b(?:fed|feed|feeding|ate|eaten|bottle|meds?|medicine|formula|dose|meal|milk|drank)\b/;
 /** "When she was three months": a time only a birth date could place. */
 export const byAge =

@@ -21,7 +21,7 @@ export const latexAllergy =
 export const notLatexFree =
   /\b(?:not(?! (?:hard|bad)\b)|isnt|doesnt|wasnt|nowhere|dont see|cant see) (?:\w+ ){0,3}latex ?-?free\b|\b(?:nothing about|doesnt (?:say|mention)(?: \w+){0,3}|not (?:marked|labell?ed)(?: \w+){0,2}) latex\b/;
 export const noLatexAllergy =
-  /\b(?:no|not|isnt|without|doesnt have(?: a)?|dont have(?: a)?|no known|never had(?: a)?) (?:\w+ )?(?:latex allerg\w+|allerg\w+ to (?:\w+ )?latex|latex)\b|\blatex\b.{0,24}\b(?:isnt|not|never|arent) allerg\w+/;
+  /\b(?:no|not|isnt|without|doesnt have(?: a)?|dont have(?: a)?|no known|never had(?: a)?) (?:\w+ )?(?:latex allerg\w+|allerg\w+ to (?:\w+ )?latex|latex(?! ?-?free))\b|\blatex\b.{0,24}\b(?:isnt|not|never|arent) allerg\w+/;
 export const noKit =
   /\b(?:no|dont have (?:a|the|any|our|an)|havent got (?:a|the)|without (?:a|the)|cant find (?:a|the|our)|lost (?:the|our)|never (?:got|given|had) (?:a|an)) (?:emergency )?kit\b|\bkit (?:is )?(?:not|isnt) (?:available|here|with us|with me|at home)\b/;
 export const noStrips =

@@ -2,17 +2,17 @@
 
 /** Kinds by name, tried in this order; what one has read the next no longer sees. */
 export const gj =
-  /\b(?:gee jay|gjay|g slash j|g ?[-/]? ?j(?: ?-?tubes?)?|gj ?tubes?|gjtubes?|g and j|gastro ?-?jejun\w*|gastrojej\w*|transgastric|peg ?-?j|g to j|combo(?: tube)?|combination tube)\b/g;
-export const jFirm = /\b(?:j ?-?tubes?|jtubes?|jejunostomy|j ?-?pej|pej|surgical j)\b/g;
-export const j = /\b(?:j ?-?tubes?|jtubes?|jej\w*|j ?-?pej|pej|surgical j)\b|(?<![-/] ?)\bj\b/g;
+  /\b(?:(?:gee|jee|ghee|ge|g) ?-?jay(?: ?-?(?:tube|button))?|gee ?-?j|gjay|g slash j|g ?[-/]? ?j(?: ?-?tubes?)?|gj ?tubes?|gjtubes?|g and j|gastro ?-?jejun\w*|gastrojej\w*|transgastric|peg ?-?j|g to j|combo(?: tube)?|combination tube)\b/g;
+export const jFirm = /\b(?:j ?-?tubes?|jay ?-?tubes?|jtubes?|jejunostomy|j ?-?pej|pej|surgical j)\b/g;
+export const j = /\b(?:j ?-?tubes?|jay ?-?tubes?|jtubes?|jej\w*|j ?-?pej|pej|surgical j)\b|(?<![-/] ?)\bj\b/g;
 export const noseFirm =
   /\b(?:n ?-?[gjd] ?-?tubes?|n[gj]s?(?: tube)?|ngtube|nose ?-?tube|nasal tube|naso\w+|(?<!\b(?:blood|bled|bleeding|bleed|snot|mucus|boogers?)\b[^.!?;]{0,24})(?:in|through|out of|from|down) (?:her|his|the) nose)\b/g;
 export const nose =
-  /\b(?:n ?-?[gjd] ?-?tubes?|n[gjd]s?(?: tube)?|ngtube|nose ?-?tube|nasal(?: tube)?|naso\w*|(?:in|through|down|up|from|out of) (?:her|his|the) nose|(?<!\b(?:stuffy|runny|snotty|blocked|red) )nose)\b(?! (?:is |all |so )*(?:runny|stuffy|stuffed|blocked|running|red))/g;
+  /\b(?:en ?-?(?:gee|jee)(?: ?-?tube)?|n ?-?[gjd] ?-?tubes?|n[gjd]s?(?: tube)?|ngtube|nose ?-?tube|nasal(?: tube)?|naso\w*|(?:in|through|down|up|from|out of) (?:her|his|the) nose|(?<!\b(?:stuffy|runny|snotty|blocked|red) )nose)\b(?! (?:is |all |so )*(?:runny|stuffy|stuffed|blocked|running|red))/g;
 export const gFirm =
   /\b(?:g ?-?tubes?|gtubes?|gtub|gtbe|gtue|gt|gastrostomy|gastric tube|pegs?(?: tube)?|g ?-?buttons?|gastrostomy buttons?|(?<=\b(?:its|was|just) (?:just )?(?:a |the )?)g|(?<=(?:^|[,.;] ?)(?:a )?)g(?= ?(?:[,.;]|$)))\b/g;
 export const g =
-  /\b(?:g ?-?tubes?|gtubes?|gtub|gtbe|gtue|gt|gastrostomy|gastric(?: tube)?|peg(?: tube)?|gastro(?: ?-?tube)?|stomach tube|g ?-?buttons?|gee tube|(?:only|just) (?:goes |going )?(?:in|into|to) (?:the |her |his )?stomach|(?:of|in|into|to|for) (?:the |her |his )?(?:stomach|belly|tummy) only)\b|(?<!\d ?)\bg\b/g;
+  /\b(?:g ?-?tubes?|gtubes?|gtub|gtbe|gtue|gt|gastrostomy|gastric(?: tube)?|peg(?: tube)?|gastro(?: ?-?tube)?|stomach tube|g ?-?buttons?|(?:gee|jee|ghee|ge) ?-?(?:tube|button)s?|(?:only|just) (?:goes |going )?(?:straight |right |directly |down )?(?:in|into|to|inside) (?:the |her |his )?(?:stomach|tummy|belly)|(?:of|in|into|to|for) (?:the |her |his )?(?:stomach|belly|tummy) only)\b|(?<!\d ?)\bg\b/g;
 
 /** Words for a tube of either kind: a G may be a button or have a balloon, and so may a GJ. */
 export const eitherKind =
@@ -29,7 +29,7 @@ export const stillIn =
   /(?<!\b(?:tape|dressing|plaster|bandage|cap|gauze)s? (?:\w+ ){0,4}(?:came|comes|fell|is|peeled|popped) off\b.{0,40})\b(?:tube|button|it|its|balloon|tip)(?: is)? still (?:in|inside)\b(?! but (?:it )?(?:looks?|seems?|smells?|leak\w*|is (?:red|sore|leak\w*)))|\bonly the tip\b|\b(?:out|up) (?:about |by )?(?:an?|1|2|half an?) inch\w*\b|\bsticking out (?:further|farther|more|a lot)\b|\b(?:tube|button) is (?:coming|sticking|poking|hanging) out\b|\bput it back (?:in )?but\b/;
 /** A kind, or the state half out, taken back: "not a gj". */
 export const notThat =
-  /\b(?:(?:not|isnt|wasnt|never|aint) (?:like )?(?:had |been |was )?(?:a |an |the |her |his |really |just )*|no (?:a |an )?|before (?:that )?(?:it )?(?:was |had )?(?:just )?(?:an? |the )?)$/;
+  /\b(?:(?:not|isnt|wasnt|never|aint) (?:like )?(?:had |been |was )?(?:a |an |the |her |his |really |just )*|no (?:a |an )?|(?:nothing to do with|nowhere near|doesnt (?:go|reach|get)(?: down)? (?:to|in|into|as far as)|not (?:in|into|to|down|as far as)) (?:the |his |her )?|before (?:that )?(?:it )?(?:was |had )?(?:just )?(?:an? |the )?)$/;
 /** Whatever it was before: "changed to a gj". */
 export const changedTo =
   /\b(?:chang|switch|swapp|convert|upgrad)\w* (?:it |her |him |over |out )*(?:to|for|into) (?=.*\b(?:g|j|gj|g-j)\b)/;
@@ -47,7 +47,7 @@ export const gByPlace =
   /\b(?:goes|going|straight|right|directly|feeds) (?:(?:straight|right|directly|just|only) )*(?:into|to) (?:the|her|his) (?:stomach|belly|tummy)\b(?! and)/;
 
 export const unsure =
-  /\b(?:not a (?:clue|scooby|notion)|beats me|search me|(?:god|lord) knows|(?:havent|wouldnt|dont) (?:got|have) (?:a|the) (?:clue|foggiest)|not sure|(?:i |im |highly |really )?doubt\w*|not (?:100|a 100|a hundred|totally|entirely|fully|completely) ?%?|not convinced|(?:never|nobody|didnt|wasnt|werent|hasnt) (?:\w+ )?(?:told|said|explained|mentioned)|unsure|(?:dont know|dont remember|cant remember)(?! how\b)|no idea|no clue|maybe|i think|think|believe|guess|probably|might|possibly|not certain|pretty sure|fairly sure|almost sure|hopefully|havent (?:a|the) (?:clue|foggiest)|cant tell|unknown|which one|whats the difference|what is (?:a|that)|could be|who knows|how (?:do|can) i tell|hard to (?:say|tell))\b/;
+  /\b(?:not a (?:clue|scooby|notion)|beats me|search me|(?:god|lord) knows|(?:havent|wouldnt|dont) (?:got|have) (?:a|the) (?:clue|foggiest)|not sure|(?:i |im |highly |really )?doubt\w*|not (?:100|a 100|a hundred|totally|entirely|fully|completely) ?%?|not convinced|(?:never|nobody|didnt|wasnt|werent|hasnt) (?:\w+ )?(?:told|said|explained|mentioned)|unsure|(?:dont know|dont remember|cant remember)(?! how\b)|no idea|no clue|maybe|i think|think|believe|guess|probably|might|possibly|not certain|pretty sure|fairly sure|almost sure|hopefully|havent (?:a|the) (?:clue|foggiest)|cant (?:tell|say)|couldnt (?:tell|say)|unknown|which one|whats the difference|what is (?:a|that)|could be|who knows|how (?:do|can) i tell|hard to (?:say|tell))\b/;
 
 /** A device word that is none of the above, as in "it is a something tube". */
 export const deviceForm =
@@ -58,7 +58,7 @@ export const noDevice =
   /\b(?:feeding|feed|the|her|his|a|this|that|my|our|tube|tubes|stomach|belly|old|new|whole|normal|regular|same|yes|yeah|yep|no|nope|ok|okay|what|why|how|who|when|where|huh|help|please|thanks|thank|hello|hi|come|came|out|fell|it|one|is|hurry|scared|nurse|doctor|hospital|idk|sure|hard|easy|fine|good|bad|well|she|he|you|see|red|blue|white|yellow|green|clear|plastic|long|short|wait|sorry|and|but|crying|blood|mad|know|was|just)\b/;
 
 export const burst =
-  /\b(?:(?:limp|floppy|saggy) balloon|(?:limp|floppy|burst|hole|split|torn|leak\w*|flat)(?: (?!and|or|but)\w+){0,3},? (?:the |its )?balloon|balloon\w*(?: (?!in\b)\w+){0,4} (?:pop\w*|burst\w*|ruptur\w*|perished|knackered|broke\w*|busted|bust|leak\w*|torn|tore|tear|hole|holes|ripped|rip|split|flat|deflat\w*|empty|gone|bad|blown|blew|damaged|cracked|floppy|limp|saggy|wrinkl\w*|shrivel\w*|wont (?:inflate|hold|fill|stay\w*)|doesnt (?:inflate|hold|fill|work)|failed|no good|not (?:good|ok|holding|inflating|working|whole|intact)|isnt (?:good|ok|holding|inflating|working|whole|intact))|(?:popped|burst|busted|broken|leaky|leaking|torn|ripped|flat|deflated|bad|hole in|holes in|blown|damaged|split|no) (?:the |its |her |his )?balloon|bubble (?:is )?(?:broke|broken|ripped|gone)|water (?:\w+ )?(?:comes|came|runs|pours|leaks) (?:straight |right |back )*out|(?:spray\w*|squirt\w*|shoots?|shot|spurt\w*) (?:straight |right |back )*out|burst|busted|popped|leaks?|leaking|(?:wont|doesnt) (?:inflate|hold (?:water|air)))\b/g;
+  /\b(?:(?:rip|tear|split|hole|holes|cut|crack|slit|slash|gash|puncture|nick|slice|bite|bites|pinhole|tooth ?marks?|teeth marks?)(?: (?!and\b|or\b|but\b)\w+){0,3} (?:in|on|through|down|along|into) (?:the |its |her |his |that |one )?(?:\w+ )?(?:balloon|bubble|bulb|side|end|tip)|balloon\w* (?:(?:has|is|was|have|just|done|all|are) ){0,4}(?:carked|cactus|stuffed|munted|shot|dead|fucked|buggered|had it|toast|done for|kaput|snagged|punctur\w*|sprung|gone)|punctur\w*|(?:limp|floppy|saggy) balloon|(?:limp|floppy|burst|hole|split|torn|leak\w*|flat)(?: (?!and|or|but)\w+){0,3},? (?:the |its )?balloon|balloon\w*(?: (?!in\b)\w+){0,4} (?:pop\w*|burst\w*|ruptur\w*|perished|knackered|broke\w*|busted|bust|leak\w*|torn|tore|tear|hole|holes|ripped|rip|split|flat|deflat\w*|empty|gone|bad|blown|blew|damaged|cracked|floppy|limp|saggy|wrinkl\w*|shrivel\w*|wont (?:inflate|hold|fill|stay\w*)|doesnt (?:inflate|hold|fill|work)|failed|no good|not (?:good|ok|holding|inflating|working|whole|intact)|isnt (?:good|ok|holding|inflating|working|whole|intact))|(?:popped|burst|busted|broken|leaky|leaking|torn|ripped|flat|deflated|bad|hole in|holes in|blown|damaged|split|no) (?:the |its |her |his )?balloon|bubble (?:is )?(?:broke|broken|ripped|gone)|water (?:\w+ )?(?:comes|came|runs|pours|leaks) (?:straight |right |back )*out|(?:spray\w*|squirt\w*|shoots?|shot|spurt\w*) (?:straight |right |back )*out|burst|busted|popped|leaks?|leaking|(?:wont|doesnt) (?:inflate|hold (?:water|air)))\b/g;
 /** Said not to be long, or to have no long part. */
 export const notLong =
   /\b(?:not|isnt|wasnt|no|nothing|without(?: a)?|doesnt have(?: a| any)?|didnt have(?: a| any)?) (?:a |an |the |very |that |any |really |so )*long(?:er|ish)?(?: (?:part|bit|piece|tail|one|1|tube|end|thing|inside))?\b/g;
@@ -72,7 +72,10 @@ export const damaged = /\b(?:crack(?:ed)?|ripped|torn|tore|split|broken|broke|da
 /** Said not to be whole. */
 export const notWhole = /\b(?:not|isnt|no longer) (?:\w+ )?(?:whole|intact|complete|in 1 piece|in one piece)\b/;
 export const tubeWhole =
-  /\b(?:whole|intact|in (?:one|1) bit|in one piece|1 piece|balloon (?:still )?(?:has|holds|is full of|full of)(?: \w+)? water|complete|undamaged|(?:balloon|tube|it|its|looks?|everything)(?: (?:is|looks?|seems?|still|all|the|and|tube|balloon)){0,4} (?:good|fine|ok|okay|great|perfect|inflated|full|inflates|holds|works|working|normal|alright)|good balloon|no (?:leaks?|holes?|tears?|damage|rips?)|(?:isnt|not|doesnt) (?:leak\w*|broken|torn|burst|popped|damaged)|nothing(?: is)? (?:broken|wrong|missing|torn))\b/g;
+  /\b(?:whole|intact|in (?:one|1) bit|in one piece|1 piece|balloon (?:still )?(?:has|holds|is full of|full of)(?: \w+)? water|complete|undamaged|(?:balloon|tube|it|its|looks?|everything)(?: (?:is|looks?|seems?|still|all|the|and|tube|balloon)){0,4} (?:good|fine|ok|okay|great|perfect|inflated|full|inflates|holds|works|working|normal|alright)|good balloon|no (?:leaks?|leaking|holes?|tears?|damage|rips?|splits?|cracks?|drips?|dripping|cuts?|nicks?|punctures?|(?:bits|pieces|parts) (?:missing|gone|off))|(?:isnt|not|doesnt|wasnt|didnt|hasnt|never|aint) (?:all |been |even |got |at all |any )*(?:leak\w*|broke|broken|torn|tore|tear|burst|busted|bust|popped|pop|damaged|ripped|split|cracked|cut|punctured|deflated|chewed|drip\w*)(?: up| anywhere| at all| apart| or \w+)?|(?:tip ?top|(?:good|great|perfect|mint|decent) (?:nick|shape|condition|order|knick))|nothing(?: is)? (?:broken|wrong|missing|torn|leaking|coming out|leaks))\b/g;
+/** Said of it beside a yes: somebody has to look at it again. */
+export const tubeDoubtful =
+  /\b(?:manky|grotty|mangled|funky|mou?ldy|squashed|squished|bent|kinked|brittle|perished|discolou?red|stained|cracked|scratched|chewed|worn|(?:looks?|seems?|bit|feels?|little|kinda|a lil) (?:\w+ )?(?:off|funny|weird|odd|strange|iffy|dodgy|rough|wonky|crusty|nasty|old|small|low|soft|saggy|wrinkled|flat))\b/;
 /** What a tube said to be whole is. */
 export const fine = 'fine';
 export const tubeNamed = /\b(?:tube|button|balloon|it)\b/;

@@ -1,6 +1,6 @@
 /** English for weights. */
 /** Inside one weight, and between two. */
-export const and = 'and';
+export const and = '(?:and|plus|with|&|n)';
 export const joined = '-|/|\\bor\\b|\\bto\\b|\\band\\b';
 /** "1st" is a stone only with its pounds behind it. */
 export const stone = 'stones?|(?<!1)st\\b|(?<=1)st\\b(?= ?\\d+(?! ?(?:nd|rd|th|st)\\b))';

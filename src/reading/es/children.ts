@@ -3,6 +3,8 @@
 export const no = 'no|nop';
 export const takeBack = 'espere?|perdon|perdone|disculpe|en realidad|quise decir|quiero decir|me equivoque|digo';
 export const itIs = '(?:es(?: el| la)?(?: de)?|era|se trata de|por|para)';
+/** Between two names, one of which is meant. */
+export const or = 'o|u';
 export const not = 'no es(?: de)?|no era|no';
 const child = '(?:nin[oa]|hij[oa]|bebe|sobrin[oa]|niet[oa]|vecin(?:[oa]|it[oa])|ahijad[oa])';
 export const none = `^(?:ningun[oa]?(?: de (?:ellos|ellas|los (?:2|3)|las (?:2|3)|esos|esas|mis hijos))?|nadie|ni un[oa] ni otr[oa]|ni el un[oa] ni el otr[oa]|otr[oa](?: (?:nin[oa]|hij[oa]))?|es otr[oa](?: nin[oa])?|no es (?:de )?(?:mis? hij[oa]s?|mi[oa]s?|ningun[oa]))(?:,? (?:es|son|cuido a|estoy cuidando a)(?: (?:el|la|un|una|mi|a))* ${child}(?: (?:\\w+ ?){1,4})?)?[.! ]*$`;

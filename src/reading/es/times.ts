@@ -66,6 +66,9 @@ export const firstWords =
   /\b(?:primer\w*|original|inicial\w*|cirugia|operacion|operaron|opero|principio|estoma|gastrostomia|quirofano)\b/;
 export const changeWords =
   /\b(?:cambi\w+|reemplaz\w+|nuev[oa]|segund[oa]|tercer[oa]?|2da|3ra|2a|ultim[oa]|recambi\w+|est[ae] (?:sonda|tubo|boton|ultim[oa])|^est[ae] (?:la |lo )?(?:tiene|lleva|trae)\b|actual|renov\w+)\b/;
+/** A feed that only tells which time is meant. */
+export const besideFeed =
+  /\b(?:para|durante|antes de|despues de|en|a) (?:la|el|su|una?) (?:\w+ )?(?:toma|comida|biberon|medicina|medicamento|alimentacion|leche|dosis)\b/g;
 export const fedWords =
   /\b(?:comio|comida|comer|alimentac\w*|alimento|alimente|leche|formula|tomo|biberon|mamila|tetero|mamadera|medicin\w*|dosis|desayun\w*|ceno|cena|almuerzo|almorzo|toma)\b/;
 /** "Cuando tenia 3 meses": a time only a birth date could place. */

@@ -71,6 +71,9 @@ export const tubeLost =
 /** Damage to more than the balloon: such a tube goes nowhere. */
 export const damaged =
   /\b(?:agriet\w*|raj\w*|rasg\w*|rot[oa]s?|rompi\w*|danad\w*|descompuest\w*|derret\w*|doblad[oa]|quebr\w*|sucia por dentro|no (?:sirve|funciona))\b/g;
+/** Said of it beside a yes: somebody has to look at it again. */
+export const tubeDoubtful =
+  /\b(?:mordid\w+|aplastad\w+|doblad\w+|quebradiz\w+|manchad\w+|rayad\w+|mohos\w+|desgastad\w+|(?:se ve|esta|parece) (?:\w+ )?(?:rar[oa]|fe[oa]|viej[oa]|gastad[oa]|maltratad[oa]|floj[oa]|bland[oa]))\b/;
 /** Said not to be whole. */
 export const notWhole = /\bno (?:esta |es |la veo |se ve )?(?:muy )?(?:enter[oa]|complet[oa]|intact[oa])\b/;
 export const tubeWhole =

@@ -4,6 +4,8 @@ export const no = 'non|nan';
 export const takeBack =
   'attend(?:s|ez)?|pardon|desolee?|en fait|je voulais dire|je veux dire|erreur|je me suis trompee?';
 export const itIs = '(?:cest(?: pour)?|il sagit de|pour|cetait)';
+/** Between two names, one of which is meant. */
+export const or = 'ou(?: bien)?';
 export const not = 'pas(?: pour)?|cest pas|ce nest pas';
 const child = '(?:fils|fille|petite?|enfant|bebe|neveu|niece|voisine?|filleule?)';
 export const none = `^(?:aucune?(?: des (?:deux|trois|quatre|\\d))?|personne (?:de|sur) (?:la|votre|cette) liste|(?:pas|absente?) (?:de|sur|dans) (?:la|votre|cette) liste|(?:cest |ce est |il s agit de |ce n est |est )*(?:pas )?aucune? (?:dentre|de|d) ?(?:eux|elles|ces 2|ceux la|celles la)|personne|ni (?:l |le )?une? ni (?:l |le )?autre|une? autre(?: enfant)?|cest une? autre(?: enfant)?|(?:cest |il est |elle est )?pas (?:une? )?(?:des |de )?(?:miens|miennes|mes enfants|mon enfant))(?:,? (?:cest|je garde|jai)(?: (?:le|la|l|un|une|ma|mon|mes|celle|celui))* (?:petite? )?${child}(?: (?:\\w+ ?){1,4})?)?[.! ]*$`;

@@ -86,6 +86,9 @@ export const tubeLost =
 /** Damage to more than the balloon: such a tube goes nowhere. */
 export const damaged =
   /\b(?:fissuree?|dechiree?|fendue?|cassee?|casse|brisee?|abimee?|abime|endommage\w*|fondue?|tordue?|pliee?|craquee?|petee?|rompue?|sectionnee?|foutue?)\b/g;
+/** Said of it beside a yes: somebody has to look at it again. */
+export const tubeDoubtful =
+  /\b(?:mordue?|mordillee?|ecrasee?|pliee?|coudee?|jaunie?|tachee?|rayee?|moisie?|usee?|abimee?|(?:air|semble|parait) (?:\w+ )?(?:bizarre|drole|vieux|vieille|use|molle?|mou))\b/;
 /** Said not to be whole. */
 export const notWhole =
   /\b(?:pas|plus|nplus) (?:tres |vraiment |tout a fait |toute? )?(?:entiere?|complete?|intacte?)\b/;
