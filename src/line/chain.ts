@@ -6,6 +6,7 @@ import { statement } from '#src/store/database.ts';
 import { type Claimed, holdMs, type Mark, send } from './fates.ts';
 import type { Parts } from './parts.ts';
 
+/** The most phones of one claim, and the most messages that follow the first ones. */
 const batch = 100;
 /** A send may take as long as the carrier may be silent; begun later than this after its claim it could outlast its hold. */
 const chainMs = 1000;
@@ -40,39 +41,54 @@ const claim = statement(
    RETURNING m.id, m.phone_id, m.urgent, p.number, m.body, m.kind, m.tries, m.at_ms, m.bridge_to`,
 );
 
-/** What goes out one after the other. */
-export type Chain = readonly Claimed[];
-
-/** Claims what can be carried now, in the order of our own sequence; an urgent message is a chain of its own. */
-export async function claimChains(parts: Parts): Promise<readonly Chain[]> {
-  const nowMs = parts.wallMs();
-  const fresh = await parts.database.query<Claimed & { phone_id: number; urgent: boolean }>(claim, [
-    nowMs,
-    nowMs + holdMs,
-  ]);
-  const inOrder = fresh.sort((a, b) => a.id - b.id);
-  return [...Map.groupBy(inOrder, ({ id, phone_id, urgent }) => (urgent ? `message ${id}` : phone_id)).values()];
+/** What goes out one after the other; an urgent message is a chain of its own. */
+export interface Chain {
+  readonly messages: readonly Claimed[];
+  readonly urgent: boolean;
 }
 
-/** Carries a chain and notes what became of each. Behind a fate that is not known the rest goes back into the queue untried. */
+export interface ClaimedChains {
+  readonly chains: readonly Chain[];
+  /** There may be more than one claim takes. */
+  readonly more: boolean;
+}
+
+/** Claims what can be carried now, in the order of our own sequence. */
+export async function claimChains(parts: Parts): Promise<ClaimedChains> {
+  const nowMs = parts.wallMs();
+  const values = [nowMs, nowMs + holdMs];
+  const fresh = await parts.database.query<Claimed & { phone_id: number; urgent: boolean }>(claim, values);
+  const inOrder = fresh.sort((a, b) => a.id - b.id);
+  const byPhone = Map.groupBy(inOrder, ({ id, phone_id, urgent }) => (urgent ? `message ${id}` : phone_id));
+  const chains = [...byPhone.values()].map((messages) => ({ messages, urgent: messages[0]?.urgent === true }));
+  return { chains, more: chains.length >= batch || fresh.length - chains.length >= batch };
+}
+
+/**
+ * Carries a chain and notes what became of each; behind a fate that is not known the rest goes back into the queue untried.
+ * Whether all of it was accepted.
+ */
 export async function carryChain(
   parts: Parts,
-  chain: Chain,
+  { messages }: Chain,
   goesOn: () => boolean,
   note: (mark: Mark) => Promise<void>,
-): Promise<void> {
+): Promise<boolean> {
   const untilMs = parts.wallMs() + chainMs;
   const noted: Promise<void>[] = [];
+  const states: Mark['state'][] = [];
   let known = true;
-  for (const [place, message] of chain.entries()) {
+  for (const [place, message] of messages.entries()) {
     const goes: boolean = place === 0 || (known && goesOn() && parts.wallMs() < untilMs);
     const mark: Mark = goes ? await send(parts, message) : putBack(message);
     known = goes && (mark.state === 'accepted' || mark.state === 'refused');
+    states.push(mark.state);
     const noting = note(mark);
     noting.catch(() => undefined); // told at the end, when the chain has gone on
     noted.push(noting);
   }
   await Promise.all(noted);
+  return states.every((state) => state === 'accepted');
 }
 
 function putBack({ id, tries }: Claimed): Mark {

@@ -31,37 +31,44 @@ export function createOutbox(parts: Parts): Outbox {
   let marks: Mark[] = [];
   let flushing: Promise<void> | null = null;
   let round: Promise<void> | null = null;
+  /** How often somebody has asked, and whether anything may be there that no claim has seen. */
+  let asked = 0;
   let wanted = false;
   let nudge = Promise.withResolvers<void>();
   let stopping = false;
 
-  const begin = (chain: Chain): void => {
-    const done = carryChain(parts, chain, () => !stopping, addMark).finally(() => {
-      inFlight.delete(done);
-      wanted = true; // the next message of this recipient may go now
+  /** `more`: what else there is for its phone may not have been claimed with it. */
+  const begin = (chain: Chain, more: boolean): void => {
+    const askedBefore = asked;
+    const work = carryChain(parts, chain, () => !stopping, addMark).then((accepted) => {
+      // What was queued meanwhile stood behind it, and so does what was put back; a refusal queues another way to go.
+      if (more || !accepted || chain.urgent || asked !== askedBefore) wanted = true;
     });
+    const done = work.finally(() => inFlight.delete(done));
     done.catch(() => undefined); // the round that waits for it reports it
     inFlight.add(done);
   };
 
   /**
-   * Rounds follow each other until nothing is claimed, nothing is in flight and nobody has asked again. A send that hangs
-   * keeps nobody else waiting: a nudge begins the next round beside it.
+   * Claims follow each other until nothing is left, nothing is in flight and nobody has asked again. A send that hangs keeps
+   * nobody else waiting: a nudge begins the next claim beside it.
    */
   const run = async (): Promise<void> => {
     try {
-      do {
-        wanted = false;
-        nudge = Promise.withResolvers();
-        const sends = await claimAll(parts, begin);
-        if (sends === 0 && inFlight.size > 0) await Promise.race([...inFlight, nudge.promise]);
-      } while (!stopping && (wanted || inFlight.size > 0));
+      while (!stopping && (wanted || inFlight.size > 0)) {
+        if (wanted) {
+          wanted = false;
+          nudge = Promise.withResolvers();
+          wanted = (await claimAll(parts, begin)) || wanted;
+        } else await Promise.race([...inFlight, nudge.promise]);
+      }
     } finally {
       round = null; // in the same breath as the last look: whoever asks from now on begins a round
     }
   };
 
   const carry = (): Promise<void> => {
+    asked += 1;
     wanted = true;
     nudge.resolve();
     round ??= run();
@@ -103,11 +110,11 @@ export function createOutbox(parts: Parts): Outbox {
   };
 }
 
-/** Begins what can be carried now, and says how much that was. */
-async function claimAll(parts: Parts, begin: (chain: Chain) => void): Promise<number> {
+/** Begins what can be carried now, and says whether there may be more than one claim takes. */
+async function claimAll(parts: Parts, begin: (chain: Chain, more: boolean) => void): Promise<boolean> {
   parts.checkpoint('outbox asked');
-  const chains = await claimChains(parts);
+  const { chains, more } = await claimChains(parts);
   if (chains.length > 0) parts.checkpoint('message claimed');
-  for (const chain of chains) begin(chain);
-  return chains.length;
+  for (const chain of chains) begin(chain, more);
+  return more;
 }

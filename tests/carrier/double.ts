@@ -169,7 +169,7 @@ class LocalClient extends twilio.RequestClient {
   private readonly base: string;
 
   constructor(base: string, timeoutMs: number) {
-    super({ timeout: timeoutMs, keepAlive: false });
+    super({ timeout: timeoutMs });
     this.base = base;
   }
 
