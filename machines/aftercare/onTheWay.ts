@@ -4,6 +4,12 @@ import { askAgain, giveUpOnTheWay, say, takesBack, waiting } from './question.ts
 
 const notArrived = { type: 'page' as const, params: { reason: 'not-arrived' as const } };
 
+/** Who is there says so when asked, or before. */
+const arrival = [
+  { guard: 'saysNo', target: 'beforeOutcome', actions: [say('arrivedNo'), notArrived] },
+  { target: 'beforeOutcome', actions: say('arrivedYes') },
+] as const;
+
 const arrived = kit.createStateConfig({
   meta: { asking: 'arrived' },
   entry: ['resetUnclear', say('askArrived')],
@@ -11,10 +17,7 @@ const arrived = kit.createStateConfig({
   states: { ...waiting('arrived'), silent: { entry: notArrived } },
   after: { untilOutcome: 'outcome' },
   on: {
-    'answer.arrived': [
-      { guard: 'saysNo', target: 'beforeOutcome', actions: [say('arrivedNo'), notArrived] },
-      { target: 'beforeOutcome', actions: say('arrivedYes') },
-    ],
+    'answer.arrived': arrival,
     unclear: [{ guard: 'isUnclearAgain', target: 'beforeOutcome', actions: giveUpOnTheWay }, askAgain('askArrived')],
   },
 });
@@ -46,7 +49,7 @@ const outcome = kit.createStateConfig({
 export const onTheWay = kit.createStateConfig({
   initial: 'beforeArrival',
   states: {
-    beforeArrival: { after: { untilArrived: 'arrived' } },
+    beforeArrival: { after: { untilArrived: 'arrived' }, on: { 'answer.arrived': arrival } },
     arrived,
     beforeOutcome: {
       after: { untilOutcome: 'outcome' },

@@ -85,6 +85,7 @@ export async function readInCase(
     tubeIn: view.tubeIn !== null || view.facts.tubeKind === 'half-out',
     readingKnown: view.facts.ph !== undefined,
     inUse: view.disposition === 'use' || view.disposition === 'own-tube',
+    onTheWay: view.asking === null && view.disposition === 'go-in',
     rechecking: view.asking === null && view.disposition === 'recheck',
     nowMs: saidMs,
     timeZone: protocol.site.timeZone,

@@ -2,6 +2,7 @@
 
 import { type LanguageCode, languageCodes, type QuestionKey } from '#machines/facts.ts';
 import { besideAnswer, type Event, type HeardBeside, readers } from './answers.ts';
+import { saysArrived } from './arrival.ts';
 import { childrenTold, type Named, namedIn, saysNone } from './children.ts';
 import { clean } from './clean.ts';
 import { detectLanguage, languageWish } from './language.ts';
@@ -115,8 +116,11 @@ function correctionOfLast(said: Said, signs: SignsHeard, heard: HeardBeside, now
 }
 
 function answerEvent(said: Said, signs: SignsHeard, heard: HeardBeside): Event | null {
-  const { asking } = said.open;
-  if (asking === null) return null;
+  const { asking, onTheWay } = said.open;
+  if (asking === null) {
+    const arrived = onTheWay === true && !isQuestion(said) && saysArrived(said);
+    return arrived ? { ...heard, type: 'answer.arrived', value: 'yes' } : null;
+  }
   const beside = { ...heard, told: besideAnswer(heard.told, asking) };
   if (isQuestion(said)) return { ...beside, type: 'unclear', why: 'unreadable' };
   const answer = readAnswer(said, signs, beside, asking);

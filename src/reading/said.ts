@@ -22,6 +22,8 @@ export interface Open {
   readonly rechecking?: boolean;
   /** The tube may be used. */
   readonly inUse?: boolean;
+  /** The family is on its way to the hospital and was not asked whether it is there. */
+  readonly onTheWay?: boolean;
   /** A reading was taken: a number may correct it. */
   readonly readingKnown?: boolean;
   /** The names of the family's children, where it has several. */

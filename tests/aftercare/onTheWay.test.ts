@@ -43,6 +43,16 @@ describe('on the way', () => {
     expect(asking(line)).toBe('next-day');
   });
 
+  it.each([
+    ['yes', ['0h arrivedYes']],
+    ['no', ['0h arrivedNo', '0h page not-arrived']],
+  ] as const)('said before it is asked, %s: it is not asked any more', (value, said) => {
+    const line = later();
+    line.send(beginGoIn);
+    expect(lines(line.send(answer('arrived', value)))).toEqual(said);
+    expect(lines(line.advance(day))).toEqual(['24h askOutcome']);
+  });
+
   it('unanswered: nudge, page, and it can be answered until the next day', () => {
     const line = asked();
     expect(lines(line.advance(22.9 * hour))).toEqual(['2h nudge arrived', '3h page not-arrived']);
