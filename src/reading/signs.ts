@@ -192,7 +192,6 @@ function hearIn(said: Said): Heard {
         silent.add(statement);
         continue;
       }
-      const ofOther = words.otherPerson.test(statement);
       const doubted = isDoubted(statement, text, asks, said);
       const standings = hits.map((hit) => standing(hit, statement, doubted, hits, words));
       const allDenied = standings.every((how) => how === 'denied');
@@ -200,6 +199,8 @@ function hearIn(said: Said): Heard {
       if (allDenied) rest = withoutDenial(rest, statement, hits, words);
       hits.forEach((hit, place) => {
         if (leaksBlood(hit, hits, standings)) return;
+        // Named before the sign: "she's bleeding, her dad drives" is hers.
+        const ofOther = words.otherPerson.test(statement.slice(0, hit.at));
         if (ofOther && hit.sign !== 'breathing') notes.ofOthers.add(hit.sign);
         else notes.note(hit.sign, standings[place] ?? 'sure');
       });

@@ -22,7 +22,7 @@ const digitsSaid = /\d(?:[ ().+-]{0,2}\d){3,14}/g;
 export function who(said: Said): Found<'none' | 'unknown'> {
   const { plain, words } = said;
   if (plain.search(digitsSaid) !== -1) return { unclear: 'no-match' };
-  const found = words.who.onlyMe.test(plain) ? ({ value: 'no' } as const) : yesNo(said);
+  const found = words.who.onlyMe.test(plain) ? ({ value: 'no' } as const) : yesNo(said, { yes: words.who.wrote });
   if (found !== null && 'value' in found && found.value === 'yes') return { unclear: 'no-number' };
   // Without its digits, the number is what is missing.
   const lacks = words.who.number.test(plain) && (found !== null || words.who.lost.test(plain));

@@ -107,6 +107,34 @@ describe('signs', () => {
     expect(signsOf(text)).toBeNull();
   });
 
+  it.each([
+    ['its me that cant breathe, shes fine'],
+    ['i was white as a sheet'],
+    ['my eyes are hurting'],
+    ['i was bloody terrified'],
+    ['my mum is having a fit'],
+    ['they said watch for fever and pain'],
+    ['he has a floppy airway'],
+  ])('%s is said of somebody or something else', (text) => {
+    expect(signsOf(text)).toBeNull();
+  });
+
+  it.each<[string, Sign]>([
+    ['her brother pulled it out its bleeding a lot', 'bleeding'],
+    ['shes bleeding her dad is driving us', 'bleeding'],
+    ['my mom said he has a fever', 'fever'],
+    ['his dad found him limp', 'limp'],
+    ['trouble breathing in', 'breathing'],
+    ['blood just keeps a comin', 'bleeding'],
+  ])('%s is hers, whoever else is named', (text, sign) => {
+    expect(signsOf(text)?.sure).toContain(sign);
+  });
+
+  it('drops the no of a denial beside an answer, and keeps one that opens the text', () => {
+    expect(answerTo('kit', 'yes we have the kit and no he isnt bleeding')).toBe('yes');
+    expect(answerTo('kit', 'no he isnt bleeding')).not.toBe('yes');
+  });
+
   it('does not carry a negation over to the next statement', () => {
     expect(signsOf('no fever vomiting a lot')?.sure).toEqual(['vomit']);
     expect(signsOf('no bleeding but shes limp')?.sure).toEqual(['limp']);

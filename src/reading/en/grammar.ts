@@ -30,6 +30,8 @@ export const contractions: readonly Rewrite[] = [
     '',
   ],
   [/\bment\b/g, 'meant'],
+  [/\b(?:nuttin|nuffin|nuthin|nuffink|nothin|nuthing|nufin|nufing|nothng|nothign)\b/g, 'nothing'],
+  [/\bnun (?=of\b)/g, 'none '],
   [/\b(?:rember|remeber|rememeber|rmember|remmeber|remeber|remembr|rembr)\b/g, 'remember'],
   [/\bmite (?=(?:of|have|be|a)\b)/g, 'might '],
   // "Keeps a-coming".

@@ -14,6 +14,9 @@ export const saysWho = new RegExp(
 /** What is missing where it is named without digits. */
 export const number = /\b(?:numeros?|telefonos?|celular|movil|digitos)\b/;
 export const lost = /\b(?:olvid\w+|perdi\w*|borre)\b/;
+/** Somebody else, in a statement of its own. */
+export const wrote =
+  /^(?:(?:si|creo que|pues) )*(?:mi|su|la|el|nuestr[oa]) \w+ (?:ya )?(?:(?:les|le|te|os) )?(?:escribio|ha escrito|mando|esta escribiendo|contacto)(?: (?!no\b)\w+){0,5}$/;
 /** Nobody else. */
 export const onlyMe =
   /\b(?:(?:solo|solamente|nomas|unicamente) yo|yo (?:solo|nomas)|soy (?:la|el) (?:primer[ao]?|unic[ao])|nadie)\b/;

@@ -15,6 +15,9 @@ export const saysWho = new RegExp(
 /** What is missing where it is named without digits. */
 export const number = /\b(?:numeros?|num|telephones?|tel|portable|chiffres)\b/;
 export const lost = /\b(?:oublie\w*|perdue?|efface\w*|retrouve|(?:pas|plus|nplus) (?:son|le|leur|ce|les|ses|de))\b/;
+/** Somebody else, in a statement of its own. */
+export const wrote =
+  /^(?:(?:oui|ouais|je crois que|ben) )*(?:mon|ma|sa|son|la|le|notre) \w+ (?:(?:vous|t|a|l) ?)*(?:deja )?(?:a )?(?:deja )?(?:ecrit|texte|contacte|envoye)(?: (?!pas\b)\w+){0,5}$/;
 /** Nobody else. */
 export const onlyMe =
   /\b(?:(?:juste|que|seulement) moi|je suis (?:la|le) (?:premiere?|seule?))\b|^(?:non,? )?personne\b(?! (?:svp|maintenant|vite|humaine))|\bpersonne (?:n|na|ne|d ?autre)\b/;
