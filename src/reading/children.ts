@@ -53,7 +53,7 @@ export function namedIn(
   if (new RegExp(`${name},? (?:${words.or}) (?:${words.itIs} )?${name}`, 'u').test(text))
     return { children: [], corrects: false, rest: text };
   const kept = text.replace(denied, ' ');
-  const affirmed = kept.replace(relativeOf(name, words), ' ');
+  const affirmed = kept.replace(relativeOf(name, words), ' ').replace(commonly(name, words), ' ');
   const corrections = [...affirmed.matchAll(instead)].filter(([said]) => takesBack.test(said));
   const corrects = kept !== text || corrections.length > 0;
   const named = (said: string) => forms.flatMap((form, place) => (isNamed(said, form) ? [place] : []));
@@ -71,6 +71,11 @@ export function namedIn(
 function relativeOf(name: string, { relative, caller }: Lexicon['children']): RegExp {
   const before = `(?<!(?:${caller}) )(?:${relative.before}) ${name}`;
   return new RegExp(`\\b${before}|(?<!(?:${caller}) )${name} (?:${relative.after})`, 'gu');
+}
+
+/** "No luz", "in May": a name that is a word of every day as well, said as that. */
+function commonly(name: string, { common }: Lexicon['children']): RegExp {
+  return new RegExp(`\\b(?:${common})(?<=${name})`, 'gu');
 }
 
 function isNamed(text: string, form: string): boolean {

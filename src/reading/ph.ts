@@ -53,6 +53,13 @@ export function readingsIn(text: string, words: Lexicon): PhReading[] {
   return all;
 }
 
+/** "More than 5 but below 6": what one leaves open the other ends. */
+function overlap(one: PhReading, other: PhReading): PhReading | null {
+  const [above, below] = one.high === scale.most ? [one, other] : [other, one];
+  const isOpen = above.high === scale.most && above.low < above.high && below.low === scale.least;
+  return isOpen && above.low < below.high ? { low: above.low, high: below.high } : null;
+}
+
 function plainReading(text: string, lexicon: Lexicon): Found<PhReading> {
   const words = lexicon.ph;
   const counted = words.otherNumbers.reduce((rest, pattern) => rest.replace(pattern, ' | '), text);
@@ -60,6 +67,8 @@ function plainReading(text: string, lexicon: Lexicon): Found<PhReading> {
   const [reading, ...others] = readings;
   if (!reading) return /\d/.test(text) || text.search(words.unreadable) !== -1 ? { unclear: 'unreadable' } : null;
   if (others.length > 0) {
+    const both = others.length === 1 && others[0] ? overlap(reading, others[0]) : null;
+    if (both) return { value: both };
     // "Between 5 and 5.5, closer to 5.5" is one reading.
     const same = others.every(({ low, high }) => low >= reading.low && high <= reading.high);
     if (!same || /^\d+ \d+$/.test(text)) return { unclear: 'two-answers' };

@@ -30,3 +30,6 @@ export const several = [
   `\\bnot (?:for )?(?:my|the|her|his) (?:other )?${other}s?(?: (?:\\w+ )?tube)?$`,
   `\\b${other}s? (?:\\w+ )?(?:tube|button|peg) (?:\\w+ ){0,4}(?:too|also|as well)\\b`,
 ].join('|');
+/** Where words that are names as well are said as words of every day. */
+export const common =
+  '(?:i|we) hope|(?:i|we|she|he|it|you|they|that|this|what|who|when|how|nurse|doctor) will|(?:it|she|he|i|we|you|they|that|this|in|since|last|of|until|early|late|mid|\\d+(?:st|nd|rd|th)?) may|(?:in|since|last|of|until|early|late|mid|\\d+(?:st|nd|rd|th)?) (?:april|june|august)';

@@ -27,3 +27,6 @@ export const several = [
   `\\bno (?:la|el|lo) de mi (?:otr[oa] )?${other}\\b`,
   `\\bde mi ${other} tambien\\b|\\btambien (?:\\w+ ){0,4}de mi ${other}\\b`,
 ].join('|');
+/** Where words that are names as well are said as words of every day. */
+export const common =
+  '(?:(?:no|ni|sin|hay|poca|mala|buena|con|tengo|tenemos) (?:hay |tenemos |tengo |llega |vino |una |la |poca |buena |mucha )*|(?:fue|va|corto|cortaron|quitaron|regreso|volvio|llego|prend[a-z]+|apag[a-z]+|encend[a-z]+|a) (?:la )?|de la )luz|(?:el|al|del|de|puro|mucho) sol|(?:mi|santo|al|del) cielo|en paz|(?:la|con|tengo|hay|sin|ni) esperanza|(?:con|tiene|los|muchos|sin|por|unos|hay|tuvo) dolores|(?:ay|por|santo) jesus|(?:color|color de|es|esta|ve|medio|algo|muy) rosa|el salvador|(?:en|desde|hasta|\\d+ de|principios de|mediados de|fin(?:al)?(?:es)? de) (?:abril|mayo|julio|agosto)';

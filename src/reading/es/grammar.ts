@@ -48,6 +48,28 @@ export const contractions: readonly Rewrite[] = [
     /(?<=\b(?:rompio|revento|pincho|poncho|exploto) )la (?:bolita|bombita)\b|\b(?:la )?(?:bolita|bombita)(?= (?:se |esta |rota|reventad))/g,
     'el globo',
   ],
+  // "Sangre y sangre": more than a list of two; what will not stop belongs to it.
+  [/\bsangre y (?:mas )?sangre\b/g, 'mucha sangre'],
+  [
+    /(?<=\b(?:sangre|sangra|sangrando|sangrado)(?: [a-z]+){0,6} )y no (?=(?:le |se |me )*(?:para|deja|cesa|corta|detiene)\b)/g,
+    'que no ',
+  ],
+  [/(?<=\bno (?:[a-z]+ ){1,3})na\b/g, 'nada'],
+  // Of what nobody knows.
+  [
+    /\b(?:no (?:tengo|tenemos|tiene) )?ni (?:la )?(?:(?:mas|menor|minima|remota|palida|puta|perra) )*idea\b/g,
+    'ni idea',
+  ],
+  [/\b(?:vaya|sepa) (?:usted|uno|dios|la bola)(?: a saber)?\b|\bve tu a saber\b|^(?:sepa|a saber)\b/g, 'quien sabe'],
+  // "Va para 4 anos" is nearly that; "el verano, en julio" is July.
+  [/\b(?:va|vamos|van|voy)(?: ya)? (?:para|a cumplir)(?: los| las)? (?=\w+ (?:anos?|mes(?:es)?|semanas?)\b)/g, 'casi '],
+  [
+    new RegExp(
+      `\\b(?:en )?(?:el|este|esta|la) (?:pasad[oa] )?(?:verano|invierno|otono|primavera)(?: pasad[oa])?,? (?:como )?(?:en|por|a) (?=${month})`,
+      'g',
+    ),
+    'en ',
+  ],
   [/\bsept\b\.?/g, 'septiembre'],
   // "Julio o agosto del 2025", "yo digo abril, ella que mayo, del 2025": one year for both.
   [new RegExp(`\\b${month} (o|u|y|a|-) ${month},? (?:del? |en )?((?:19|20)\\d{2})\\b`, 'g'), '$1 de $4 $2 $3 de $4'],

@@ -128,6 +128,11 @@ export const rewrites: readonly Rewrite[] = [
     /\bno (?:hace|son|es|fue|fueron|eran?) (?:como )?\d+(?:\.\d+)? (?:dias?|semanas?|mes(?:es)?|anos?|horas?|minutos?|mins?)(?: no)?,? (?=(?:sino|mas bien|hace|son|fue|fueron)\b[a-z ]{0,16}\d)/g,
     '',
   ],
+  // "Hace anos, como 6".
+  [
+    /\bhace (?:ya )?(?:un monton de |much(?:isim)?os |varios |bastantes )?(a)?(?:nisimos|nos),? (?:ya )?(?:(como|unos|casi|mas o menos|por ahi de) )?(\d+)(?= ?$|[.,;!])/g,
+    (_, __, how, count) => `hace ${how ?? 'como'} ${count} anos`,
+  ],
   // "Ni 5 ni 6, queda en medio".
   [
     /\b(?:no (?:es|esta|llega|son|da)(?: a)? )?ni (?:el |un |al |en )?(\d[\d.]*),? ni (?:el |un |al |en )?(\d[\d.]*)(?=.{0,30}\b(?:mitad|medio|entre|intermedi[oa])\b)/g,

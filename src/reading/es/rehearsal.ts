@@ -7,7 +7,7 @@ const doing =
 const supposed =
   '(?:(?: (?:para|por si|si|cuando|que hacer|lo que hay que hacer|en caso de que))+(?: (?:el|la|su|una?|mi))?(?: (?:tubo|sonda|boton))?(?: se)?(?: (?:le|me|nos))?(?: (?:sale|salga|cae|caiga|saliera))?(?: (?:el|la|su))?(?: (?:tubo|sonda|boton))?)?';
 const when =
-  '(?: (?:por favor|un rat(?:o|ito)|un (?:poco|poquito)|tantito|una vez|otro rato|con calma|ahora|ahorita|hoy|otra vez|de nuevo|con (?:usted|ustedes|la linea|esto)|gracias|(?:con|para) (?:mi|la|el|una?)(?: nuev[oa])? (?:mama|papa|espos[oa]|marido|nin?era|abuela|suegra|hermana|familia|tia|cuidadora)|lo (?:del?|de la) (?:sonda|tubo|boton)|no es real|no (?:ha )?pas(?:o|ado) nada))*';
+  '(?: (?:por favor|un rat(?:o|ito)|un (?:poco|poquito)|tantito|una vez|otro rato|con calma|(?:que )?no es (?:de verdad|real|en serio|de veras)|como si (?:se )?(?:le )?(?:hubiera|hubiese|hubiere) (?:salido|caido|zafado|quitado)(?: (?:la|el|su) (?:sonda|tubo|boton))?|ahora|ahorita|hoy|otra vez|de nuevo|con (?:usted|ustedes|la linea|esto)|gracias|(?:con|para) (?:mi|la|el|una?)(?: nuev[oa])? (?:mama|papa|espos[oa]|marido|nin?era|abuela|suegra|hermana|familia|tia|cuidadora)|lo (?:del?|de la) (?:sonda|tubo|boton)|no (?:ha )?pas(?:o|ado) nada))*';
 
 /** The wish, as the whole text. */
 export const wish = new RegExp(
@@ -21,6 +21,6 @@ export const over =
   /^(?:(?:ok|ya|bueno|por favor|gracias|la|el|quiero|queremos|vamos a) )*(?:(?:practica|ensayo|simulacro) (?:(?:ya )?(?:esta )?(?:terminad[oa]|termino|acabo|se acabo))|(?:terminar|terminamos|termine|termino|acabe|acabo|se acabo|se termino|finaliz\w+|parar|dejar|acabar|acabamos|no mas) (?:de |con |la |el |nuestra |nuestro |este |esta )*(?:practica|practicar|ensayo|ensayar|simulacro))(?: (?:ya|ahora|por favor|gracias))*$/;
 /** No rehearsal, or perhaps none. */
 export const real =
-  /\b(?:real|de ?veras|de verdad|en serio|verdader[oa]|realmente|ambulancia|911)\b|\b(?<!(?:kit|tubo|sonda|bolsa|caja|mochila) de )emergencias?\b|\b(?:no|ya no|nunca) (?:es |era |fue |estamos |estoy |esta )*(?:una? |la |el |de |ningun[oa]? |mas )*(?:practica\w*|ensay\w*|simul\w*|prueba|broma\w*|fingi\w*)\b|\bahor(?:a|ita) si\b/;
+  /\b(?<!\b(?:no es|no fue|no va|nada) (?:nada |algo |cosa )?)(?:real|de ?veras|de verdad|en serio|verdader[oa]|realmente|ambulancia|911)\b|\b(?<!(?:kit|tubo|sonda|bolsa|caja|mochila) de )emergencias?\b|\b(?:no|ya no|nunca) (?:es |era |fue |estamos |estoy |esta )*(?:una? |la |el |de |ningun[oa]? |mas )*(?:practica\w*|ensay\w*|simul\w*|prueba|broma\w*|fingi\w*)\b|\bahor(?:a|ita) si\b/;
 /** Words for a rehearsal, whatever is said of it. */
 export const named = /\b(?:practic\w*|ensay\w*|simulacros?|fingi\w*)\b/;

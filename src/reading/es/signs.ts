@@ -160,7 +160,7 @@ export const lookalikes: readonly RegExp[] = [
   /(?<=^|[,.;!] ?|\b(?:y|ella|el|bebe|nin[oa]|tod[oa]|bien|normal|piel|carita?|cachetes|cachetitos|mejillas|labios|labiecitos|color|buen color) )(?:esta |estan |sigue |anda |se ve |la veo |lo veo |bien |muy |tod[oa] )*rosad(?:it)?[oa]s?\b(?! (?:la|el|los|las|alrededor|por|en|de|como|con))/g,
   /\bnada (?:aguad|floj|palid|morad|azul|dur|hinchad|inflad|calient)\w*/g,
   /\b(?:respir[ae]|respirar|respire|respiro|respirando|respiramos) (?:hondo|profundo|profundamente)\b|\brespirador\b|\bun respiro\b/g,
-  /(?<!\b(?:no|ni|sin|apenas|casi|nunca|puede|tampoco)(?: (?:esta|le|la|se|puede|lo|anda|parece))* ?)\brespir(?:a|ando|acion|ar)(?: (?:es|esta|va|se|ve|muy|todo|sigue|parece|super|perfectamente|totalmente|y|duerme|come|la|lo|veo|siente|de|forma|manera|por))* (?:bien(?! (?:feo|raro|rara|mal|rapid|agitad))|normal\w*|tranquil\w*|perfect\w*|parej\w*|suave\w*|seren\w*|bonit\w*|a gusto|de lo (?:mas |lo )?(?:bien|lindo|normal)|de lujo|de maravilla|como (?:siempre|debe|reloj\w*)|igual que siempre|sin (?:ningun |ninguna )?(?:problemas?|dificultad)|calmad\w*|facil\w*|regular|sol[oa]|tranquilamente)\b(?! no)/g,
+  /(?<!\b(?:no|ni|sin|apenas|casi|nunca|puede|tampoco)(?: (?:esta|le|la|se|puede|lo|anda|parece))* ?)\brespir(?:a|e|ando|acion|ar)(?: (?:es|esta|va|se|ve|muy|todo|sigue|parece|super|perfectamente|totalmente|y|duerme|come|la|lo|veo|siente|de|forma|manera|por))* (?:bien(?! (?:feo|raro|rara|mal|rapid|agitad))|normal\w*|tranquil\w*|perfect\w*|parej\w*|suave\w*|seren\w*|bonit\w*|a gusto|de lo (?:mas |lo )?(?:bien|lindo|normal)|de lujo|de maravilla|como (?:siempre|debe|reloj\w*)|igual que siempre|sin (?:ningun |ninguna )?(?:problemas?|dificultad)|calmad\w*|facil\w*|regular|sol[oa]|tranquilamente)\b(?! no)/g,
   /\b(?:presion|prueba|pruebas|analisis|examen|examenes|tipo|muestra|banco|azucar) (?:de (?:la )?|en (?:la )?)?sangre\b|\bsangre fria\b|\bsangron\w*\b/g,
   /\b(?:medicin\w*|medicament\w*|jarabe|pastill\w*|gotas|remedio|plan|dosis|diazepam)(?: (?:de|para|contra|del))(?: (?:la|las|los|el|su|sus))? (?:fiebre|calentura|dolor|convulsion\w*|epilepsia|nauseas?|vomitos?|temperatura|respirar|sangre)\b/g,
   /\bblanc[oa]s?(?: \w+){0,2} como (?:la )?(?:leche|yogur\w*|crema|suero)\b/g,
@@ -183,7 +183,7 @@ export const or = ' o ';
 export const listed = / (?:o|u|ni) /;
 /** Where a statement inside a sentence ends. */
 export const statementEnd =
-  /\||\b(?:(?:pero|solo|solamente|nada mas)(?! (?:es |fue |muy |solo |nada mas |como |son )*(?:un |una |unas |unos )?(?:poc|poquit|tantit|leve|gotit|gotas?|hilit|manchit|puntit|\d got))|excepto|sino|aunque|luego|entonces|porque|lo que|salvo|menos)\b|\by\b|\be\b/;
+  /\||\b(?:(?:pero|solo|solamente|nada mas)(?! (?:es |fue |muy |solo |nada mas |como |son )*(?:un |una |unas |unos )?(?:poc|poquit|tantit|leve|gotit|gotas?|hilit|manchit|puntit|\d got))|excepto|sino|aunque|luego|entonces|porque|lo que|salvo|menos)\b|\by\b(?! (?:muy |bien |super |toda? )?(?:dur|hinchad|inflamad|inflad|tens|ties|rigid|distendid)\w*)|\be\b/;
 /** "Y no, ella no sangra": a no that belongs to the denial after it. */
 export const noBefore = /\bno,? (?:el|ella|la nina|el nino) $/;
 /** "Fever: no". */

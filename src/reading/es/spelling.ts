@@ -69,7 +69,7 @@ export const mendable: readonly string[] = [
 export const realWords: ReadonlySet<string> = new Set([
   ...mendable,
   'ningun',
-  ...'fiebres sangria sangran sangrar respire respiro respiran respirado vomita vomite vomitado vomitan moradas morados mirada mirado barrigas onda ronda honda honra botan buton seguros seguir segundo seguido siguro nuca ninguna ninguno fuerzas fuera meces menses mesas messi hora ahora kilo libra libre libres libros gramo sonidas sondas globos facila faciles dificiles operaran operan pasaron pusieran pusiera minuto minutito semana desmaye empujan empuje empujo empuja emplear enfermero enfermeras medicinas medico despierto despiertan responda responder reaccionar reaccione gritado gritan gritar bastantes ondas pansa panzas lanza sangrienta moreno morena dorado dorada mojada mojado demora'.split(
+  ...'fiebres sangria sangran sangrar respire respiro respiran respirado vomita vomite vomitado vomitan moradas morados mirada mirado barrigas onda ronda honda honra botan buton seguros seguir segundo seguido siguro nuca ninguna ninguno fuerzas fuera meces menses mesas messi hora ahora kilo libra libre libres libros gramo grado grados grada gradual parejo pareja parejito sonidas sondas globos facila faciles dificiles operaran operan pasaron pusieran pusiera minuto minutito semana desmaye empujan empuje empujo empuja emplear enfermero enfermeras medicinas medico despierto despiertan responda responder reaccionar reaccione gritado gritan gritar bastantes ondas pansa panzas lanza sangrienta moreno morena dorado dorada mojada mojado demora'.split(
     ' ',
   ),
 ]);

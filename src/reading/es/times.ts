@@ -1,6 +1,6 @@
 /** Spanish for how firmly a length of time was said, and for what a moment or a date belongs to. */
 /** Between the counts of one span: "2 o 3 semanas", and after its unit: "una hora o 2". */
-export const spanJoin = '-|a|o|u|y|\\bquizas?\\b|\\btal vez\\b';
+export const spanJoin = '-|\\b[aouy]\\b|\\bquizas?\\b|\\btal vez\\b';
 export const spanTail = 'o|u|a|-';
 /** Between the parts of one span: "2 anos y 3 meses". */
 export const spanAnd = /^,? ?(?:y |con )?$/;
@@ -65,7 +65,7 @@ export const placedWords =
 export const firstWords =
   /\b(?:primer\w*|original|inicial\w*|cirugia|operacion|operaron|opero|principio|estoma|gastrostomia|quirofano)\b/;
 export const changeWords =
-  /\b(?:cambi\w+|reemplaz\w+|nuev[oa]|segund[oa]|tercer[oa]?|2da|3ra|2a|ultim[oa]|recambi\w+|est[ae] (?:sonda|tubo|boton|ultim[oa])|^est[ae] (?:la |lo )?(?:tiene|lleva|trae)\b|actual|renov\w+)\b/;
+  /\b(?:cambi\w+(?! (?:el |la |su |de |al? |los |las )*(?:panal\w*|ropa|ropita|cama|sabanas?|gasas?|pijama|posicion|curacion|cobija|canal|blusa|camis\w+)\b)|reemplaz\w+|nuev[oa]|segund[oa]|tercer[oa]?|2da|3ra|2a|ultim[oa]|recambi\w+|est[ae] (?:sonda|tubo|boton|ultim[oa])|^est[ae] (?:la |lo )?(?:tiene|lleva|trae)\b|actual|renov\w+)\b/;
 /** A feed that only tells which time is meant. */
 export const besideFeed =
   /\b(?:para|durante|antes de|despues de|en|a) (?:la|el|su|una?) (?:\w+ )?(?:toma|comida|biberon|medicina|medicamento|alimentacion|leche|dosis)\b/g;
@@ -73,7 +73,7 @@ export const fedWords =
   /\b(?:comio|comida|comer|alimentac\w*|alimento|alimente|leche|formula|tomo|biberon|mamila|tetero|mamadera|medicin\w*|dosis|desayun\w*|ceno|cena|almuerzo|almorzo|toma)\b/;
 /** "Cuando tenia 3 meses": a time only a birth date could place. */
 export const byAge =
-  /\bcuando (?:(?:ella|el|mi \w+|la \w+|el \w+|apenas|ya) ){0,4}(?:nacio|era|tenia|cumplio|estaba)(?: (?!,)[a-z0-9.]+){0,6}|\bal nacer\b|\bdesde (?:que nacio|(?:el |su )?nacimiento|(?:muy )?bebe|recien nacid[oa]|chiquit[oa])|\b(?:de |desde )?recien nacid[oa]\b|\bde bebe(?:cit[oa])?\b|\ba (?:los|las|sus) \d+(?:\.\d+)? (?:dias|meses|semanas|anos)(?: de (?:edad|nacid[oa]|vida))?|\bal (?:primer )?(?:mes|ano)(?: de (?:edad|nacid[oa]|vida|nacer))\b|\ben (?:la )?(?:ucin?|utin|nicu|neo\w*|incubadora)\b|\bno (?:en |del? |fue (?:en )?)?(?:19|20)\d\d\b|\b(?:dije|puse|escribi) (?:en |del? )?(?:19|20)\d\d\b(?=.*(?:19|20)\d\d)|\b(?:ahora|hoy) (?:ella |el |ya )?tiene \d+ (?:anos?|mes(?:es)?|semanas?)\b(?! con)/g;
+  /\bcuando (?:(?:ella|el|mi \w+|la \w+|el \w+|apenas|ya) ){0,4}(?:nacio|era|tenia|cumplio|estaba)(?: (?!,)[a-z0-9.]+){0,6}|\bal nacer\b|\bdesde (?:que nacio|(?:el |su )?nacimiento|(?:muy )?bebe|recien nacid[oa]|chiquit[oa])|\b(?:de |desde )?recien nacid[oa]\b|\bde bebe(?:cit[oa])?\b|\ba (?:los|las|sus) \d+(?:\.\d+)? (?:dias|meses|semanas|anos)(?: de (?:edad|nacid[oa]|vida))?|\bal (?:primer )?(?:mes|ano)(?: de (?:edad|nacid[oa]|vida|nacer))\b|\ben (?:la )?(?:ucin?|utin|nicu|neo\w*|incubadora)\b|\bno (?:en |del? |fue (?:en )?)?(?:19|20)\d\d\b|\b(?:dije|puse|escribi) (?:en |del? )?(?:19|20)\d\d\b(?=.*(?:19|20)\d\d)|(?<=\ba (?:los|las|sus) \d+ [a-z]+(?: de [a-z]+)? ?(?:y|,) ?(?:ella |el )?)(?:ya |ahora |hoy )*(?:tiene|va para|cumplio|lleva) (?:los )?\d+ (?:anos?|mes(?:es)?|semanas?)\b|\b(?:ahora|hoy) (?:ella |el |ya )?tiene \d+ (?:anos?|mes(?:es)?|semanas?)\b(?! con)/g;
 export const unknown =
   /\b(?:no (?:estoy|estamos) (?:muy )?segur\w*|no (?:lo |la )?se(?! (?:le|la|lo|ha|me|salio|cayo|cae|sale)\b)|no (?:me |nos )?(?:acuerdo|acordamos|recuerdo|recordamos|fije)|ni idea|no (?:tengo|tenemos) (?:ni )?idea|desconozco|quien sabe|no (?:sabria|sabemos|sabe|supe|sabria)|no (?:lo |la )?(?:vi|vimos)|no (?:estaba|estuve)|(?:estaba|estabamos|estaban) dormid\w+|durmiendo|dormida|dormido|mientras dorm\w+|durante la noche|en la noche|se me olvido|dificil (?:de )?(?:decir|saber)|imposible saber)\b/;
 /** "En 10 minutos" is to come. */

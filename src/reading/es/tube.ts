@@ -4,14 +4,14 @@
 export const gj =
   /\b(?:(?:sonda |tubo |boton )?g ?[-/]? ?j(?: ?-?(?:tube|tubo|sonda))?|gj ?tubes?|g y j|gastro ?-?y?eyun\w*|gastro ?-?jejun\w*|transgastric\w*|transpilorica|peg ?-?j|gastrostomia y yeyun\w*|combinad[oa]|estomago y (?:\w+ ){0,2}(?:intestino|yeyuno)\w*|(?:intestino|yeyuno)\w* y (?:\w+ ){0,2}estomago)\b/g;
 export const jFirm =
-  /\b(?:j ?-?tubes?|jtubes?|(?:tubo|sonda|boton)(?: de(?: tipo)?)? j|yeyunostom\w*|yeyunal|jejunostom\w*|pej)\b/g;
+  /\b(?:j ?-?tubes?|jtubes?|(?:tubo|sonda|boton)(?: de(?: tipo)?)? j|(?<=\b(?:salio|cayo|zafo|safo|arranco|jalo|saco|quito|solto) (?:la|el|su) )j|yeyunostom\w*|yeyunal|jejunostom\w*|pej)\b/g;
 export const j =
   /\b(?:j ?-?tubes?|jtubes?|(?:tubo|sonda|boton)(?: de(?: tipo)?)? j|yeyun\w*|jejun\w*|pej)\b|(?<![-/] ?)\bj\b|\bjota\b/g;
 export const noseFirm = /\b(?:n ?-?g ?-?tubes?|ngs?|sng|naso\w+|(?:por|de|en) (?:la|su) (?:nariz|naricita|fosa))\b/g;
 export const nose =
   /\b(?:n ?-?[gj] ?-?tubes?|n[gj]s?|sng|naso\w*|nariz|naricita|nasal)\b(?! (?:esta |muy |toda |un poco )*(?:tapada|mocosa|congestionada|con mocos|roja|suelta))/g;
 export const gFirm =
-  /\b(?:g ?-?tubes?|gtubes?|gt|(?:tubo|sonda|boton)(?: de(?: tipo)?)? g|(?:sonda|tubo|boton) (?:de |por |para )?(?:la )?gastro\w*|gastrostom\w*|(?<!\b(?:contenidos?|jugos?|liquidos?) )gastric[oa]|peg)\b/g;
+  /\b(?:g ?-?tubes?|gtubes?|gt|(?:tubo|sonda|boton)(?: de(?: tipo)?)? g|(?<=\b(?:salio|cayo|zafo|safo|arranco|jalo|saco|quito|solto) (?:la|el|su) )g|(?:sonda|tubo|boton) (?:de |por |para )?(?:la )?gastro\w*|gastrostom\w*|(?<!\b(?:contenidos?|jugos?|liquidos?) )gastric[oa]|peg)\b/g;
 export const g =
   /\b(?:g ?-?tubes?|gtubes?|gt|(?:tubo|sonda|boton)(?: de(?: tipo)?)? g|gastro\w*|gastric[oa]|peg|solo (?:va )?(?:al|en el|hasta el) estomago|(?:va|llega) (?:directo|derecho|directamente) (?:al|hasta el) estomago(?! y (?:al|el|la|a|sigue|luego|despues) )|al estomago (?:nada mas|solamente|solo))\b|(?<!\d ?)\bg\b|\bge\b/g;
 
@@ -21,7 +21,7 @@ export const eitherKind =
 
 /** Half out in words firm enough to be believed unasked. */
 export const halfOutFirm =
-  /\b(?:(?:esta |quedo |salio |salida |se salio |va )?a (?:la )?(?:medias|mitad)(?: (?:de salir|salida|salido|afuera|fuera))?|medi[oa] (?:salid[oa]|afuera|fuera|adentro|dentro|metid[oa])|(?:la )?mitad (?:esta )?(?:afuera|fuera|salida|adentro|dentro|metida)|no (?:se )?(?:le )?(?:ha |esta )?(?:salio|salido|sali|salida|afuera|fuera) (?:del todo|complet\w+|tod[oa]|por completo)|no (?:esta )?(?:completamente|totalmente|del todo) (?:afuera|fuera|salid[oa])|parcialmente (?:afuera|fuera|salid[oa]|adentro|dentro)|(?:salio|sali|salid[oa]|se salio) (?:un (?:poco|poquito|pedazo|pedacito)|un tanto|parcialmente|una parte)|se (?:le )?(?:salio|ha salido) (?:un (?:poco|poquito|pedazo|pedacito)|la mitad|una parte)|(?:solo |nada mas )?(?:una )?parte (?:de (?:la|el) \w+ )?(?:salio|esta afuera|esta fuera|sigue adentro|sigue dentro)|colgando|globo (?:\w+ ){0,2}asoma\w*)\b/g;
+  /\b(?:(?:esta |quedo |salio |salida |se salio |va )?a (?:la )?(?:medias|mitad)(?: (?:de salir|salida|salido|afuera|fuera))?|medi[oa] (?:salid[oa]|salir|afuera|fuera|adentro|dentro|metid[oa])|(?:la )?mitad (?:esta )?(?:afuera|fuera|salida|adentro|dentro|metida)|no (?:se )?(?:le )?(?:ha |esta )?(?:salio|salido|sali|salida|afuera|fuera) (?:del todo|complet\w+|tod[oa]|por completo)|no (?:esta )?(?:completamente|totalmente|del todo) (?:afuera|fuera|salid[oa])|parcialmente (?:afuera|fuera|salid[oa]|adentro|dentro)|(?:salio|sali|salid[oa]|se salio) (?:un (?:poco|poquito|pedazo|pedacito)|un tanto|parcialmente|una parte)|se (?:le )?(?:salio|ha salido) (?:un (?:poco|poquito|pedazo|pedacito)|la mitad|una parte)|(?:solo |nada mas )?(?:una )?parte (?:de (?:la|el) \w+ )?(?:salio|esta afuera|esta fuera|sigue adentro|sigue dentro)|colgando|globo (?:\w+ ){0,2}asoma\w*)\b/g;
 export const halfOut =
   /\b(?:(?:esta |quedo |salio |salida |se salio |va )?a (?:la )?(?:medias|mitad)(?: (?:de salir|salida|salido|afuera|fuera))?|medi[oa] (?:salid[oa]|afuera|fuera|adentro|dentro|metid[oa]|salir)|(?:la )?mitad (?:esta )?(?:afuera|fuera|salida|adentro|dentro|metida)|no (?:se )?(?:le )?(?:ha |esta )?(?:salio|salido|sali|salida|afuera|fuera) (?:del todo|complet\w+|tod[oa]|por completo)|no (?:esta )?(?:completamente|totalmente|del todo) (?:afuera|fuera|salid[oa])|no del todo|parcialmente(?: \w+)?|(?:salio|sali|salid[oa]|se salio) (?:un (?:poco|poquito|pedazo|pedacito)|un tanto|parcialmente|una parte)|se (?:le )?(?:salio|ha salido) (?:un (?:poco|poquito|pedazo|pedacito)|la mitad|una parte)|(?:solo |nada mas )?(?:una )?parte (?:de (?:la|el) \w+ )?(?:salio|esta afuera|esta fuera|sigue adentro|sigue dentro)|colgando|guindando|globo (?:\w+ ){0,2}asoma\w*|(?:todavia|aun|sigue) (?:esta |un poco |medio )*(?:adentro|dentro|puest[oa]|metid[oa])|un poco (?:salid[oa]|afuera|fuera|adentro|dentro)|casi (?:toda |todo )?(?:afuera|fuera|salid[oa]|se sale)|se (?:le )?esta (?:saliendo|zafando)|va saliendo)\b/g;
 

@@ -101,7 +101,7 @@ export const personNow = /\b(?:llam\w+|necesito|quiero)\b.*\b(?:por favor|ya|aho
 const device =
   '(?:g ?-?tube|gtube|gj ?-?tube|gj|g-j|peg|sonda|sondas|tubo|tubito|boton|botoncito|cateter|gastrostomia|gastro|globo|mamila gastrica|tube)';
 export const aboutTube = new RegExp(
-  `\\b${device}s?\\b|\\bestoma\\b|\\b(?:hoyo|hoyito|agujero|agujerito|hueco|huequito|orificio) (?:de(?:l| la)?|en(?: el| la| su)?) (?:barriga|barriguita|estomago|panza|pancita|vientre|abdomen)\\b`,
+  `\\b${device}s?\\b|\\b(?:manguer\\w*|popote|canula|tripita|aparatito) (?:de(?:l| la| el)?|en(?: el| la| su)?|para|por donde)(?: (?:la|el|su|le|dar|darle|doy))* (?:barrig\\w*|estomag\\w*|panz\\w*|panc\\w*|vientre|abdomen|guat\\w*|tripa|comer|comida|com\\w*|alimentacion|leche)\\b|\\bestoma\\b|\\b(?:hoyo|hoyito|agujero|agujerito|hueco|huequito|orificio) (?:de(?:l| la)?|en(?: el| la| su)?) (?:barriga|barriguita|estomago|panza|pancita|vientre|abdomen)\\b`,
 );
 /** Out, but no word of what: still about a tube on this line. */
 export const somethingOut =

@@ -27,3 +27,6 @@ export const several = [
   `\\bpas (?:celle|celui) de (?:mon|ma) (?:autre )?${other}\\b`,
   `\\bde (?:mon|ma) ${other} aussi\\b`,
 ].join('|');
+/** Where words that are names as well are said as words of every day. */
+export const common =
+  '(?:en|depuis|debut|fin|mi|\\d+) (?:avril|mai|juin|juillet|aout)|(?:est|liquide|un peu|tout|toute|couleur) rose';
