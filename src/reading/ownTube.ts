@@ -26,7 +26,7 @@ function plainOwnTube(said: Said): Found<OwnTubeAnswer> {
   const kept = part(said, said.plain.replace(tube.notLong, ' ').replace(tube.tubeWhole, grammar.marks.yes));
   const found = yesNo(kept, answers.ownTube);
   const isYes = found !== null && 'value' in found && found.value === 'yes';
-  if (isYes && tube.tubeDoubtful.test(said.plain)) return { value: 'unknown' };
+  if (isYes && tube.tubeDoubtful.test(said.plain.replace(tube.tubeWhole, ' '))) return { value: 'unknown' };
   return found && 'unclear' in found && found.unclear === 'unsure' ? { value: 'unknown' } : found;
 }
 

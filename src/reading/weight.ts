@@ -30,7 +30,7 @@ const patterns = onceEach(({ weight: words, grammar }) => {
   return {
     forms: [
       form(
-        `${n} ?(?:${words.kilogram}),? ?(?:${words.and} )?(\\d{3}\\b|\\d{1,2}(?= ?(?:${words.gram})))`,
+        `${n} ?(?:${words.kilogram}),? ?(?:${words.and} )?(\\d{3}(?:\\b|(?= ?(?:${words.gram})))|\\d{1,2}(?= ?(?:${words.gram})))`,
         (kg, g) => kg + g / 1000,
       ),
       form(`${n} ?(?:${words.kilogram})`, (kg) => kg),

@@ -27,7 +27,7 @@ export const opens = set(
 /** Says nothing by itself. */
 export const light = set(
   'it me us them her him my our his their your the a an any ny some one 1 ones that this those these there theres thats here now yet still just even really ever actually currently quite exactly honestly ' +
-    'have hav has had having get gets got gotten getting do does did done doing is are was were be been being am can could will would should may might must shall going gonna go to of with at in on for from by up out off over and all both both much very too so not no none nothing nothin anything anythin nuthin yes home anymore anymo more at moment either else single bloody damn damned frickin freakin fricking fucking effing stupid whole right way chance luck joy dice good able want wanna need lol maam mam sir mate love hon yo n sorry thank thanks god nurse please tonight today again sign such its were hers try tried trying manage managed',
+    'have hav has had having get gets got gotten getting do does did done doing is are was were be been being am can could will would should may might must shall going gonna go to of with at in on for from by up out off over and all both both much very too so not no none nothing nothin anything anythin nuthin yes home anymore anymo more at moment minute time either else single bloody damn damned frickin freakin fricking fucking effing stupid whole right way chance luck joy dice good able want wanna need lol maam mam sir mate love hon yo n sorry thank thanks god nurse please tonight today again sign such its were hers try tried trying manage managed',
 );
 
 /** What a negated word has to be about, a question each. */
@@ -56,5 +56,5 @@ export const matter = {
   unwell:
     /^(?:danger\w*|signs?|symptoms?|things?|fever\w*|temp\w*|bleed\w*|blood\w*|bld|pain\w*|hurt\w*|sore|vomit\w*|spew\w*|puk\w*|throw\w*|sick\w*|seiz\w*|fits?|fitting|convuls\w*|blue|pale|grey|gray|limp|floppy|breath\w*|resp\w*|distress\w*|troubl\w*|problems?|probs?|issues?|complaints?|concerns?|worries|worse|chang\w*|cry\w*|leak\w*|tight\w*|swell\w*|swollen|hard|belly|tummy|stomach|abdo\w*|lump\w*|red|redness|rash|drop|dots?|stain|infection|pus|smell|cough\w*|chok\w*|gag\w*|tenderness|discomfort|bruis\w*|hot|shak\w*|x3|3|new|fresh|different|further|resp\w*|redd\w*|bit|dif\w*|seeing|see|sweat\w*|fluid|bile|green|black|brown|yellow|spot|spots|speck\w*|ooz\w*|wheez\w*|harm|damage|drama|bother|bothered|fuss)$/,
   fedLately:
-    /^(?:since|last|food|foods|feed|feeds|fed|feeding|eat|eats|eaten|eating|ate|med|meds|medicines?|medication|medications|milk|formula|bottle|bottles|drink|drank|long|few|hours|hour|in|within|given|gave|give|run|running|pump|recently|lately|dose|doses|tube|by|figs|water|taken|took|take|\d+|near|close|anywhere)$/,
+    /^(?:since|last|food|foods|feed|feeds|fed|feeding|eat|eats|eaten|eating|ate|med|meds|medicines?|medication|medications|milk|formula|bottle|bottles|drink|drank|long|few|hours|hour|in|within|given|gave|give|thing|drop|sip|bite|snack|crumb|run|running|pump|recently|lately|dose|doses|tube|by|figs|water|taken|took|take|\d+|near|close|anywhere)$/,
 } as const;

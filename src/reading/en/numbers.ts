@@ -118,7 +118,16 @@ export const rewrites: readonly Rewrite[] = [
     (_, count, rest) => String(1000 * Number(count) + oneOrDigits(rest)),
   ],
   // A day short of so many weeks.
-  [/\b(\d{1,2}|an?) weeks? (?:ago )?tomorrow\b/g, (_, count = '1') => `${7 * (Number(count) || 1) - 1} days ago`],
+  [
+    /\b(\d{1,2}|an?) (?:weeks?|wks?) (?:ago )?tomorrow\b/g,
+    (_, count = '1') => `${7 * (Number(count) || 1) - 1} days ago`,
+  ],
+  [/\b(\d{1,2}) (?:weeks?|wks?) (?:ago )?last (?:mon|tues|wednes|thurs|fri|satur|sun)day\b/g, '$1 weeks ago'],
+  [
+    /\b(\d{1,2}) (?:weeks?|wks?) (?:ago )?(?:this|next|come|this coming) (?:mon|tues|wednes|thurs|fri|satur|sun)day\b/g,
+    (_, count) => `${7 * Number(count) - 6} days ago`,
+  ],
+  [new RegExp(`\\b(${monthName}) of ([12]\\d)\\b(?! ?\\d)`, 'g'), '$1 20$2'],
   // More than anything here can be.
   [/\b\d+[ -]\w+illion\b/g, '999999999999'],
   [/(\d) (?:point|dot) one\b/g, '$1.1'],

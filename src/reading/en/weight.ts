@@ -29,5 +29,5 @@ export const otherNumbers: readonly RegExp[] = [
   /\b(?:step|number|in|since|size|age|aged|for(?: an?| only)?) \d+t?\b|\b\d+t\b/g,
 ];
 export const unknown =
-  /\b(?:not a (?:clue|scooby|notion)|beats me|search me|god knows|(?:not|never) (?:been )?weighed|not (?:sure|known)|unsure|dont know|dont remember|no idea|no clue|unknown|dont have (?:that|it|her weight|his weight|(?:a |any )?scale)|havent (?:weighed|been weighed)|cant remember|cant say|couldnt (?:say|tell)|who knows|havent (?:a|the) (?:notion|clue|foggiest|idea)|never weighed|no scales?|forgot|not certain)\b/;
+  /\b(?:not a (?:clue|scooby|notion)|beats me|search me|god knows|(?:not|never) (?:been )?weighed|not (?:sure|known)|unsure|dont know|dont remember|no idea|no clue|unknown|dont have (?:that|it|her weight|his weight|(?:a |any )?scale)|havent (?:weighed|been weighed)|cant remember|cant say|couldnt (?:say|tell)|who knows|havent (?:a|the) (?:notion|clue|foggiest|idea)|never weighed|(?:nobody|noone|havent|hasnt|never|not|didnt) (?:\w+ ){0,2}weigh(?:ed)?|no scales?|forgot|not certain)\b/;
 export const unsure = /\b(?:not sure|unsure|dont know|no idea|maybe|think|guess|probably|no clue|not certain)\b/;
