@@ -17,8 +17,7 @@ export function kit(said: Said): Found<KitAnswer> {
   // "I have never done it" does not say that nobody was shown; nor that somebody was.
   const isYes = found !== null && 'value' in found && found.value === 'yes';
   return isYes &&
-    (words.neverDone.test(said.plain) || words.forgotHow.test(said.plain)) &&
-    !words.shown.test(said.plain)
+    (words.forgotHow.test(said.plain) || (words.neverDone.test(said.plain) && !words.shown.test(said.plain)))
     ? { unclear: 'unsure' }
     : found;
 }

@@ -81,6 +81,11 @@ export const byEar: readonly Rewrite[] = [
   [/\b(?:trese|treze)\b/g, 'trece'],
   [/\b(?:catorse|catorze)\b/g, 'catorce'],
   [/\b(?:quinse|quinze)\b/g, 'quince'],
+  // Small words for what is not small: "todita", "completita".
+  [
+    /\b(tod|enter|complet|list|amarrad|asegurad|segur|sentad|acostad|cansad|asustad|guardad|intact)it([oa]s?)\b/g,
+    '$1$2',
+  ],
   // Run together, or apart.
   [/\b(?:a )?medio ?dia\b/g, 'mediodia'],
   [/\bsisi+\b/g, 'si si'],

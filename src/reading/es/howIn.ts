@@ -10,7 +10,7 @@ export const wontGo =
   /\b(?:(?<!\b(?:jeringa|jeringuilla|tapa|tapita|tapon|extension|conector|globo|agua|gel)(?: \w+){0,2} )no (?:le |la |lo |me |se |nos )*(?:entr\w+|pas[oa]|quiere (?:entrar|pasar)|pued[oe]\w*(?: \w+)?|pud(?:e|o|imos)(?: \w+)?|cab[eo]|logr\w*(?: \w+)?|deja(?: \w+)?|va|quiso|met\w+|avanza|consigo|consegui\w*)|falle|fallamos|fallo|se (?:me )?ator\w*|atorad[oa]|trabad[oa]|bloquead[oa]|imposible|no hay (?:manera|forma|modo)|se (?:vuelve|volvio) a salir|(?:se )?(?:salio|sale) (?:otra vez|de nuevo)|se (?:me |le )?sale|(?:sigue|siguen) saliendo(?:se\w*)?|(?:se )?vuelve a salir(?:se)?|se (?:me |le )?(?:anda |esta )?(?:saliendo|regresa|bota)\b|(?:se )?(?:esta )?(?:cerrad[oa]|cerro|cerrando)|(?:muy|demasiado|bien) (?:grande|gruesa|grueso|chic[oa]|chiquit[oa]|pequen[oa]|cerrad[oa]|estrech[oa])|topa(?: con \w+)?|choca|todavia (?:esta )?(?:afuera|fuera)|sigue (?:afuera|fuera))\b/g;
 /** What may stand right before "facil"; another word there could be a slip of "no". */
 export const leadsToEasy =
-  /(?:^|[,.!]|\b(?:fue|es|entro|entraba|estuvo|muy|super|bien|bastante|re|si|sip|ok|y|todo|toda|tan|adentro|dentro|ella|el|la|lo|se|metio|puse|quedo|mas|de|manera|forma|ya|paso|rapido|rapida|asi|claro|ahora|vez|demasiado|relativamente|que|todo|facil|suave)) *$/;
+  /(?:^|[,.!]|\b(?:fue|es|entro|entraba|estuvo|muy|super|bien|bastante|re|si|sip|ok|y|todo|toda|tan|adentro|dentro|ella|el|la|lo|se|metio|meti|meter|poner|entrar|resbalo|deslizo|puse|quedo|mas|de|manera|forma|ya|paso|rapido|rapida|asi|claro|ahora|vez|demasiado|relativamente|que|todo|facil|suave)) *$/;
 export const notBefore = /\b(?:no|ni|nunca|nada)\b[a-z ]{0,12}$/;
 /** Both ways named at once. */
 export const eitherHow =

@@ -7,7 +7,7 @@ export const afterJoin = '(?:tal vez |quizas? |un |una |como |el |casi |unos |de
 export const above =
   '>=?|\\+|\\b(?:mas de|mas que|mayor (?:de|a|que)|arriba de|encima de|por encima de|por arriba de|superior a|mas (?:alto|arriba) (?:de|que|del)|pasad[oa] de|pas(?:a|o) (?:de|del)|minimo|por lo menos|al menos|sobre|over|above)\\b(?: el| un)?';
 export const orAbove =
-  '\\+|o (?:mas|mayor|mas alto|arriba)\\b|para arriba\\b|y pico\\b|y algo\\b|en adelante\\b|pasad[oa]s?\\b';
+  '\\+|o (?:mas|mayor|mas alto|arriba)\\b|para arriba\\b|y picos?\\b|y fraccion\\b|y tant(?:os?|ito)\\b|y cachito\\b|y un (?:poco|poquito|pelin|cachito)\\b|y algo\\b|en adelante\\b|pasad[oa]s?\\b';
 export const below =
   '<=?|\\b(?:menos de|menor (?:de|a|que)|debajo de|abajo de|por debajo de|inferior a|no llega a|casi|hasta|maximo|no mas de|no pasa de|mas bajo (?:de|que)|under)\\b(?: el| un)?';
 export const orBelow = 'o (?:menos|menor|mas bajo)\\b|para abajo\\b';

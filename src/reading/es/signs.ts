@@ -6,7 +6,7 @@ const belly =
 const copula =
   '(?: (?:esta|estan|se|le|la|lo|ve|siente|puso|pone|poniendo|esta|quedo|muy|bien|super|re|toda|todo|mas|tan|bastante|un|poco|como|de|piedra|tabla|demasiado|y|e|medio|parece|anda|tiene|trae|traia|veo|noto|siento|sentia|toco|toque|amanecio|sigue|va|hoy|anoche|ya|cada|vez|sientes?|algo|tens[oa]|roja|rojo|grande|hinchad\\w*|inflamad\\w*|dur[oa])){0,6}';
 const body =
-  '(?:labi\\w*|boca|boquita|cara|carita|piel|naric\\w*|nariz|dedos?|deditos?|unas?|unitas|manos?|manitas?|pies|piecitos|cachetes|mejillas|lengua|encias|cuerpo)';
+  '(?:labi\\w*|tromp\\w*|bemb\\w*|jet(?:a|ita)|orej\\w*|frente|boca|boquita|cara|carita|piel|naric\\w*|nariz|dedos?|deditos?|unas?|unitas|manos?|manitas?|pies|piecitos|cachetes|mejillas|lengua|encias|cuerpo)';
 const blue = '(?:azul\\w*|morad\\w*|moradit\\w*|moret\\w*|gris\\w*|violeta|purpura|amoratad\\w*)';
 const green = '(?:verd\\w*|bilis|biliar|amarill\\w*|sangre|cafe oscuro|negro)';
 
@@ -17,7 +17,7 @@ const vomits =
 export const signWords: readonly SignWords[] = [
   {
     sign: 'breathing',
-    sure: /\b(?:(?:satura\w*|sats?|spo2|oxigeno|oximetro)(?: (?:es|esta|en|de|a|al|bajo|marca|dice|ahora|solo|le|la|tiene))* (?:[1-8]\d|9[01])\b|(?:dificultad|problemas?|trabajo|cuesta|costando|esfuerzo|fatiga|falta)(?: \w+){0,3} (?:respir\w*|aire)|no (?:(?!cuesta|problemas?|dificultad\w*|trabajo|esfuerzo|falta)\w+ ){0,3}(?:respir\w*|(?:jala\w*|entra|agarr\w*|cog\w*|pesc\w*|alcanz\w*|consig\w*|tom[ae]\w*|llega|recib\w*|meter?|tiene) (?:bien |casi |nada de )?(?:el )?(?:aire|aliento|resuello|resuell[oa]))|(?:sin|le falta(?:ndo)?|se queda sin|perdio el) (?:el )?(?:aliento|resuello)|(?:casi|apenas|sin|dejo de|dejando de|deja de|ya no|paro de|puede|poder) respir\w*|respir\w*(?: (?:muy|bien (?=feo|raro|mal|rapid|agitad)|mal|rapid\w*|raro|rara|agitad\w*|fuerte|despacio|lento|con|corto|feo|dificil|ruid\w*))*|(?:le )?falta(?:ndo)?(?: de)? (?:el )?aire(?:cito)?|sin aire|jal(?:a|ando) aire|(?<!\bglobo (?:\w+ )?)se le (?:va|fue|esta yendo|acaba) el aire(?! (?:al?|del) (?:el |la )?(?:globo|sonda|tubo|boton|jeringa))|cuesta (?:mucho |muchisimo |tanto )?jalar(?! (?:la|el|de la|del) )|ahog\w*|asfixi\w*|atragant\w*|sofoc\w*|agitad[oa]|jade(?:a|e|o)\w*|boque\w*|apnea|silb\w*|sibil\w*|chilla el pecho|pita el pecho|se (?:le )?(?:hunde\w*|sumen?|meten?|marcan?) (?:las |los )?(?:costill\w*|pecho))\b/g,
+    sure: /\b(?:(?:satura\w*|sats?|spo2|oxigeno|oximetro)(?: (?:es|esta|en|de|a|al|bajo|marca|dice|ahora|solo|le|la|tiene))* (?:[1-8]\d|9[01])\b|(?:dificultad|problemas?|trabajos?|cuesta|costando|esfuerzo|esfuerza|esforz\w*|fatiga\w*|falta|batall\w*|luch\w*|pelea\w*|sufr\w*|matand\w*|desesper\w*)(?: \w+){0,3} (?:respir\w*|aire)|no (?:(?!cuesta|problemas?|dificultad\w*|trabajo|esfuerzo|falta)\w+ ){0,3}(?:respir\w*|(?:jala\w*|entra|agarr\w*|cog\w*|pesc\w*|alcanz\w*|consig\w*|tom[ae]\w*|llega|recib\w*|meter?|tiene) (?:bien |casi |nada de )?(?:el )?(?:aire|aliento|resuello|resuell[oa]))|(?:sin|le falta(?:ndo)?|se queda sin|perdio el) (?:el )?(?:aliento|resuello)|(?:casi|apenas|sin|dejo de|dejando de|deja de|ya no|paro de|puede|poder) respir\w*|respir\w*(?: (?:muy|bien (?=feo|raro|mal|rapid|agitad)|mal|rapid\w*|raro|rara|agitad\w*|fuerte|despacio|lento|con|corto|feo|dificil|ruid\w*))*|(?:le )?falta(?:ndo)?(?: de)? (?:el )?aire(?:cito)?|sin aire|jal(?:a|ando) aire|(?<!\bglobo (?:\w+ )?)se le (?:va|fue|esta yendo|acaba) el aire(?! (?:al?|del) (?:el |la )?(?:globo|sonda|tubo|boton|jeringa))|cuesta (?:mucho |muchisimo |tanto )?jalar(?! (?:la|el|de la|del) )|ahog\w*|asfixi\w*|atragant\w*|sofoc\w*|agitad[oa]|jade(?:a|e|o)\w*|boque\w*|apnea|silb\w*|sibil\w*|chilla el pecho|pita el pecho|se (?:le )?(?:hunde\w*|sumen?|meten?|marcan?) (?:las |los )?(?:costill\w*|pecho))\b/g,
   },
   {
     sign: 'colour',
@@ -26,13 +26,13 @@ export const signWords: readonly SignWords[] = [
       'g',
     ),
     near: new RegExp(
-      `^sin color\\b|\\b(?:palid\\w*|mal color|descolorid\\w*|pierde color|amarillent[oa] de la (?:cara|piel))\\b|^(?:si )?${blue}$`,
+      `^sin color\\b|\\b(?:palid\\w*|mal color|descolorid\\w*|pierde color|amarilw+ (?:de|en|la|los|toda)(?: (?:la|los|su|sus))? (?:carw+|pielw*|ojos?|ojitos|cuerpo))\\b|^(?:si )?${blue}$`,
       'g',
     ),
   },
   {
     sign: 'limp',
-    sure: /\b(?:desmay\w*|inconscien\w*|(?:no|ya no|casi no|apenas|sin) (?:(?:me|nos|se|la|lo|le|puedo|podemos|logro|logramos|quiere|esta|puede|que|consigo|conseguimos|hay|forma|manera|modo|de|hago|hacemos) )*(?:respond\w*|reaccion\w*|despert\w*|despiert\w*|mueve|moverse|mover|abre(?: \w+)? ojos|abrir(?: \w+)? ojos|contesta|hace caso|fuerzas?)|no (?:la|lo) (?:puedo|podemos|logro) (?:despert\w*|levantar)|flacid\w*|aguad[oa]|aguadit[oa]|guang[oa]|floj[oa] (?:como|el cuerpo|tod[oa]|sus)|(?:tod[oa]|muy|cuerpo|como|ella|nin[oa]|bebe|hij[oa]|hijit[oa]|nen[ea])(?: \w+)? floj(?:o|a|ito|ita)|como (?:un |una )?(?:trapo|trapito|muneca? de trapo)|desvanec\w*|convulsion(?:a|o|ando|aba)\w*|(?:tiene|tuvo|teniendo|dio|dando|con|otra|una|le dio una) (?:otra )?(?:convulsion\w*|crisis convulsiva|ataque)|(?:le )?(?:dio|esta dando) un ataque|ojos (?:\w+ ){0,2}(?:en blanco|blancos|volteados|para atras|hacia atras|ido)|se le (?:van|voltean|voltearon|fueron|ponen) los ojos|letarg\w*|desguanz\w*|sin vida|colaps\w*|(?:tembl\w*|sacud\w*) (?:tod[oa]|todo el cuerpo|el cuerpo|sin parar)|se esta sacudiendo|sacudidas|perdio el (?:conocimiento|sentido)|no esta consciente)\b/g,
+    sure: /\b(?:desmay\w*|inconscien\w*|(?:no|ya no|casi no|apenas|sin) (?:(?:me|nos|se|la|lo|le|puedo|podemos|logro|logramos|quiere|esta|puede|que|consigo|conseguimos|hay|forma|manera|modo|de|hago|hacemos) )*(?:respond\w*|reaccion\w*|despert\w*|despiert\w*|mueve|moverse|mover|abre(?: \w+)? oj(?:it)?os|abrir(?: \w+)? oj(?:it)?os|contesta|hace caso|fuerzas?)|no (?:la|lo) (?:puedo|podemos|logro) (?:despert\w*|levantar)|flacid\w*|aguad[oa]|aguadit[oa]|guang\w+|no (?:se )?(?:sostiene|aguanta|detiene|levanta|puede (?:sostener|levantar|con))(?: ni)? (?:la |su )?cabe\w+|floj[oa] (?:como|el cuerpo|tod[oa]|sus)|(?:tod[oa]|muy|cuerpo|como|ella|nin[oa]|bebe|hij[oa]|hijit[oa]|nen[ea])(?: \w+)? floj(?:o|a|ito|ita)|como (?:un |una )?(?:trapo|trapito|muneca? de trapo)|desvanec\w*|convulsion(?:a|o|ando|aba)\w*|(?:tiene|tuvo|teniendo|dio|dando|con|otra|una|le dio una) (?:otra )?(?:convulsion\w*|crisis convulsiva|ataque)|(?:le )?(?:dio|esta dando) un ataque|ojos (?:\w+ ){0,2}(?:en blanco|blancos|volteados|para atras|hacia atras|ido)|se le (?:van|voltean|voltearon|fueron|ponen) los ojos|letarg\w*|desguanz\w*|sin vida|colaps\w*|(?:tembl\w*|sacud\w*) (?:tod[oa]|todo el cuerpo|el cuerpo|sin parar)|se esta sacudiendo|sacudidas|perdio el (?:conocimiento|sentido)|no esta consciente)\b/g,
     near: /\b(?:(?:muy|bien|tan|demasiado|super|mas|bastante) (?:dormid\w*|dormilon\w*|sueno|cansad\w*|debil)|somnolient\w*|adormilad\w*|adormec\w*|decaid\w*|desganad\w*|debil\w*|tembl\w*|tiembl\w*|aletargad\w*|convulsion\w*|mucho sueno|no es (?:el|ella) mism[oa]|(?:esta|como) (?:ida?|perdid[oa]|atontad[oa]|apagad[oa])|sin energia|apagad[oa])\b/g,
   },
   {
@@ -147,6 +147,8 @@ export const lookalikes: readonly RegExp[] = [
   /\b(?:la|las) (?:ultima|primera|otra)s? ve(?:z|ces)(?: (?:pasada|anterior))?\b[^.;!?]{1,60}\b(?:esta vez|ahora|hoy|ya) (?:no\b|nada\b|ni\b|sin\b)/g,
   // The caller's own breath, hands and sweat.
   /\b(?:a mi )?me (?:cuesta|falta|faltaba|costo|costaba)(?: (?:hasta|trabajo|el|la|mucho))* (?:respir\w*|aire)(?: (?:a mi\b|(?:del|de la|de|con|por|por el|por la)(?: (?:puro|pura|tanto|tanta|el|la|los))* (?:susto|disgusto|miedo|nervios|coraje|llanto|angustia|estres|ansiedad|impresion)))|\ba mi me (?:cuesta|falta)(?: (?:el|la|trabajo))* (?:respir\w*|aire)|\byo (?:soy )?(?:la que |el que )?(?:ya |casi )?no puedo (?:ni )?respirar|\bme tembl\w+(?: (?:mucho|las|todas|hasta|bien))* (?:manos?|piernas?|rodillas?)|\bme ahog(?:o|aba) (?:yo|del?|con)\b(?: (?:la|el|los))? \w+/g,
+  // "El que vomita es el hermano."
+  /\b(?:el|la|quien|los|las) que (?!(?:no )?respir)(?:[a-z]+ ){1,5}(?:es|son|fue) (?:(?:el|la|su|mi|los|las) )?(?:otr[oa] )?(?:herman|gemel|prim|espos|marid|abuel|suegr|perr|gat|mama|papa|vecin|yo\b)\w*/g,
   // The weather's.
   /\bsud(?:a|ando|or\w*|oros[oa])(?: \w+)? (?:porque|por|de|con)(?: (?:hace|hacen|el|la|tanto|puro|este|esta|mucho|aqui|estamos|a))* (?:\d+ grados|calor\w*|bochorno|verano|sol)\b/g,
   /\bahog\w*(?: pero)? de (?:la |pura |tanta )?risa\b|\bsoy yo (?:la|el) que no (?:puede|puedo) respirar\b|\bno es (?:de|por) dolor\b/g,
@@ -169,6 +171,8 @@ export const lookalikes: readonly RegExp[] = [
   /\b(?:agua|toalla|trapo|bano|compresa|panito|pano|leche|formula|cuarto) (?:muy )?(?:caliente|calientita|tibia|tibio)\b|\bdolor de cabeza\b/g,
   /\b(?:yo|estoy|mama|papa|mi (?:mama|esposo|esposa|suegra|hermana)|estamos|(?<!\bse )me)(?: \w+)? (?:llorando|temblando|gritando|sudando|desmay\w+|vomitar|ahog\w+|grit\w+|agitad[oa])\b|\b(?:estoy|ando|me puse|me siento) (?:muy |toda |todo |bien |tan )?(?:palid[oa]|cansad[oa]|temblando|debil|agitad[oa]|sudando|mal)\b/g,
   /\b(?:le )?(?:va a doler|dolera|le duele\?|esto duele|sin que le duela|para que no le duela|no quiero que le duela|lastimar\w*)\b/g,
+  // In French it hurts.
+  /\bmal\b(?! color)/g,
 ];
 /** Words of quantity: a negation that reaches them leaves some of the sign. */
 export const muchOf = /\b(?:much[oa]s?|muchisim[oa]|tant[oa]s?|demasiad[oa]s?|bastante|gran cosa)\b/;
