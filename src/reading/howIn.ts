@@ -44,7 +44,7 @@ function plainHowIn(whole: Said): Found<InsertedAnswer> {
   const isIn = words.firmlyIn.test(plain) && !words.notIn.test(plain);
   if (words.secondTryIn.test(plain) && !words.notIn.test(plain)) return { value: 'hard' };
   if (withoutHow.search(words.wontGo) !== -1 && !isIn) return { value: 'no' };
-  const said1 = yesNo(part(said, withoutHow));
+  const said1 = yesNo(part(said, withoutHow), { matter: said.words.negation.matter.howIn });
   const answered = said1 && 'value' in said1 ? said1.value : null;
   const unsure = said1 !== null && 'unclear' in said1 && said1.unclear === 'unsure';
   if (how === 'hard')

@@ -57,4 +57,6 @@ export const matter = {
     /^(?:danger\w*|signs?|symptoms?|things?|fever\w*|temp\w*|bleed\w*|blood\w*|bld|pain\w*|hurt\w*|sore|vomit\w*|spew\w*|puk\w*|throw\w*|sick\w*|seiz\w*|fits?|fitting|convuls\w*|blue|pale|grey|gray|limp|floppy|breath\w*|resp\w*|distress\w*|troubl\w*|problems?|probs?|issues?|complaints?|concerns?|worries|worse|chang\w*|cry\w*|leak\w*|tight\w*|swell\w*|swollen|hard|belly|tummy|stomach|abdo\w*|lump\w*|red|redness|rash|drop|dots?|stain|infection|pus|smell|cough\w*|chok\w*|gag\w*|tenderness|discomfort|bruis\w*|hot|shak\w*|x3|3|new|fresh|different|further|resp\w*|redd\w*|bit|dif\w*|seeing|see|sweat\w*|fluid|bile|green|black|brown|yellow|spot|spots|speck\w*|ooz\w*|wheez\w*|harm|damage|drama|bother|bothered|fuss)$/,
   fedLately:
     /^(?:since|last|food|foods|feed|feeds|fed|feeding|eat|eats|eaten|eating|ate|med|meds|medicines?|medication|medications|milk|formula|bottle|bottles|drink|drank|long|few|hours|hour|in|within|given|gave|give|thing|drop|sip|bite|snack|crumb|run|running|pump|recently|lately|dose|doses|tube|by|figs|water|taken|took|take|\d+|near|close|anywhere)$/,
+  /** Anything. */
+  howIn: /./,
 } as const;

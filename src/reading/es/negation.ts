@@ -54,4 +54,6 @@ export const matter = {
     /^(?:fiebre|calentura|temperatura|sangr\w+|dolor\w*|duel\w+|vomit\w+|devolv\w+|devuelv\w+|basca\w*|morad\w*|palid\w*|azul\w*|convuls\w*|ataque\w*|problem\w*|senal\w*|sintoma\w*|signos?|peligro\w*|dificultad\w*|cuesta|presenta\w*|novedad\w*|cambio\w*|cambiado|nuev\w+|panza|pancita|barriga|vientre|estomago|dur\w|hinch\w*|inflam\w*|llora\w*|llanto|queja\w*|quejado|sale|flojo|floja|guang\w*|aguad\w*|respir\w*|ahog\w*|mal|malestar|mole\w*|esas|esos|eso|anterior\w*|3|infeccion|pus|roj\w*|irrit\w*|tuvo|tenido|nada|parece|ve|veo|nota|noto|observ\w+|siente|complic\w+|mancha\w*|gota\w*|gotit\w*|cosas?|raro|rara|extran\w+|alarma)$/,
   fedLately:
     /^(?:desde|hace|comid\w*|come|comio|comer|coma|dado|dad\w+|di|dimos|doy|damos|dieron|tom\w+|leche|lechit\w+|formula|alimen\w+|medic\w+|ultim\w+|bebid\w*|beb\w+|recib\w+|aliment\w*|toma|tomas|hora|horas|\d+|cenado|ceno|desayun\w+|pasado|paso|estaba|bomba|puesto|puse|conect\w+|probado|probo|biberon|tetero|mamila)$/,
+  /** Anything. */
+  howIn: /./,
 } as const;

@@ -60,6 +60,10 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
   [/\bj ?sais (?:plus|pu)\b|\bjsplus\b/g, 'sais nplus'],
   [/\bcbon\b/g, 'cest bon'],
   [/\bpa\b/g, 'pas'],
+  [/(?<=\d)o(?=\d|\b)/g, '0'],
+  [/\btout es\b/g, 'tout est'],
+  [/\bni[ckq]+u?el(?:le)?s?\b|\bnikel\b/g, 'nickel'],
+  [/\b(il|elle|ca|on) fai\b/g, '$1 fait'],
   [/(?<!\b(?:a|il|aurait|avait|ai) )\bplu\b/g, 'plus'],
   [/\bptit(e?s?)\b|\bp tit(e?s?)\b/g, 'petit$1$2'],
   [/\bj(?=(?:y )?arriv(?:e|ais|erai|erais)\b)/g, 'je '],
@@ -94,12 +98,22 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
   [/\bdedant\b/g, 'dedans'],
   [/\bson est\b/g, 'sont'],
   [/\bball?ounes?\b/g, 'ballon'],
+  [/\bball?on+et+e?s?\b/g, 'ballonnet'],
+  // "Ras il a tout pris": all is well, and then a statement of its own.
+  [
+    /\b(ras|nickel(?: chrome)?|impec\w*|parfait|super|genial|top|(?:cest|tout est) (?:tout )?(?:fait|bon|ok|nickel|regle|parfait)|ca y est|tout (?:va )?bien|ca (?:roule|va bien)|(?:cest|elle est|il est|tout est|ballon\w* est) (?:bien )?(?:fixee?|scotchee?|collee?|gonflee?|attachee?|rentree?|dedans|en place|intacte?)) (?=(?:je|jl?|jai|il|elle|on|nous|ils|elles|ca|cest|tout)\b)(?!tout (?:seule?|de|doucement)\b)/g,
+    '$1, ',
+  ],
   [/(?<!\bmal en )\bpis\b/g, 'puis'],
   [
     /\bben (?=(?:facile\w*|correcte?|ete|passee?|tolere\w*|rose|mieux|contente?|calme|normale?|tranquille|bon|bonne|en forme)\b)/g,
     'bien ',
   ],
-  [/\by en a pu\b/g, 'y en a nplus'],
+  [
+    /\b(y a|y en a|jen ai|on en a|jai|on a|reste) pu(?= (?:de|d|le|la|rien|aucune?|bandelet\w*|languet\w*)\b| ?(?:$|[,.!?]))/g,
+    '$1 nplus',
+  ],
+  [/\bj ?l ?(ai|a)\b/g, 'je le $1'],
   [/\b(elle|il) est (?:ben |bien |tout a fait |super )*correcte?\b/g, '$1 est ok'],
   [/\b(?:se est fait )?les doigts dans le nez\b/g, 'facilement'],
   // "Juin ou juillet 2025", "moi je dis avril, lui mai, de 2025": one year for both.

@@ -16,7 +16,7 @@ export const ends = set(
   'je j jai on nous il elle ils elles parce parceque pcq pck psk car comme donc alors quand lorsque si mais puisque puis sinon tant ou tandis malgre cest jetais jen',
 );
 /** Right after a negation: what is negated is not the answer. */
-export const asks = set('comment pourquoi quoi quand ou');
+export const asks = set('comment pourquoi quoi quand ou que');
 /** Right after a bare no: another statement begins, or plain chatter follows. */
 export const opens = set('le la les mon ma mes son sa ses tout toute tous merci madame monsieur docteur pas rien');
 
@@ -29,11 +29,11 @@ export const light = set(
 
 /** What a negated word has to be about, a question each. */
 export const matter = {
-  kit: /^(?:kits?|trousses?|troussettes?|sac|sacs|boite|mallette|pochette|secours|urgence|rechange|provisoire|remplacement|sondes?|tubes?|bouton|foley|donne\w*|remis\w*|recu\w*|trouve\w*|retrouve\w*|vois|voit|montre\w*|appris\w*|apprend\w*|forme\w*|formation|explique\w*|envoye\w*|fourni\w*|eu|possede\w*|dispose\w*|ramene\w*|pris|apporte\w*|disponible\w*|materiel|mamie|mere|parents|vu|existe|\d+|livre\w*)$/,
+  kit: /^(?:kits?|trousses?|troussettes?|sac|sacs|boite|mallette|pochette|secours|urgence|rechange|provisoire|remplacement|sondes?|tubes?|bouton|foley|donne\w*|remis\w*|recu\w*|trouve\w*|retrouve\w*|vois|voit|montre\w*|appris\w*|apprend\w*|forme\w*|formation|explique\w*|envoye\w*|fourni\w*|eu|possed\w*|dispose\w*|ramene\w*|pris|apporte\w*|disponible\w*|materiel|mamie|mere|parents|vu|existe|\d+|livre\w*)$/,
   ownTube:
     /^(?:trouve\w*|retrouve\w*|sonde|tube|tuyau|bouton|ballon\w*|entiere?|intacte?|complete?|garde\w*|conserve\w*|jete\w*|vois|voit|ramene\w*|pris|bonne?|ancienne|vieille|gonfle\w*|tient|marche|reutilis\w*|utilisable|eu|vu|remets?)$/,
   strips:
-    /^(?:bandelettes?|bandelete\w*|bandes?|languettes?|papiers?|ph|tests?|teste\w*|tournesol|donne\w*|remis\w*|recu\w*|trouve\w*|retrouve\w*|vois|reste|restent|rest\w+|trousse|kit|eu|envoye\w*|fourni\w*|livre\w*|connais|achete\w*|dispose\w*|village|pharmacie|bout|vu|existe)$/,
+    /^(?:bandelettes?|bandelete\w*|bandes?|languettes?|papiers?|ph|tests?|teste\w*|tournesol|donne\w*|remis\w*|recu\w*|trouve\w*|retrouve\w*|vois|reste|restent|restait|trousse|kit|eu|envoye\w*|fourni\w*|livre\w*|connais|achete\w*|dispose\w*|village|pharmacie|bout|vu|existe)$/,
   contents:
     /^(?:sort|sorti|sorte|sortir|sortent|vient|vienne|viens|venu|venir|revient|revenu|remonte\w*|monte|coule\w*|tire\w*|tirer|aspire\w*|aspirer|ramene\w*|liquide|goutte\w*|lait|contenu|estomac|gastrique|sang|avoir|obten\w+|obtiens|recupere\w*|donne|eu|suc|residu\w*|aspiration|retour|vois|passe|rentre|marche|fonctionne|air|beau|pompe\w*)$/,
   looks:
@@ -54,4 +54,6 @@ export const matter = {
     /^(?:douleurs?|mal|sang|saign\w*|saignement\w*|fievre\w*|temperature\w*|chaud\w*|vomi\w*|vomit\w*|vomissement\w*|pal\w*|bleu\w*|gris\w*|molle?|mou|convuls\w*|crise\w*|signe\w*|symptome\w*|danger\w*|special\w*|nouveau\w*|nouvelle\w*|change\w*|signaler|ventre|dur\w*|gonfl\w*|tendu\w*|respir\w*|etouff\w*|trucs?|choses?|affaires|cela|ca|souci\w*|probleme\w*|alerte|inquiet\w*|pleur\w*|grave|pire|\d+|pus|rouge\w*|rougeur\w*|ecoulement\w*|present\w*|liste|vu|vois|malade\w*|anormal\w*|bizarre\w*|inhabituel\w*|ni|eu|temp|frisson\w*|deteriore|gene|rale|crie|sueur\w*)$/,
   fedLately:
     /^(?:depuis|mange\w*|bu|boit|lait|repas|gavage|biberon\w*|nourri\w*|alimentation|medicament\w*|medocs?|dernier\w*|donne\w*|pris|prend|recu\w*|eu|heures?|h|\d+|dejeuner?|gouter|diner|pompe|tete|tetee|aliment\w*|avant|apres|dose|boire|recemment|passe\w*|branche\w*)$/,
+  howIn:
+    /^(?:_|rentr\w*|entr\w*|pass\w*|mett\w*|mis\w*|remi\w*|remett\w*|remet|dedans|place|tube|sonde|bouton|tuyau|trou|orifice|inser\w*|marche|descend\w*|avanc\w*|enfonc\w*|gliss\w*|parvien\w*|parvenu|pouss\w*|forc\w*|tient|fonctionne|essay\w*|in|dur\w*|facile\w*|vient|veux|change|capable|moyen|\d+)$/,
 } as const;

@@ -138,6 +138,10 @@ export const rewrites: readonly Rewrite[] = [
     (_, hundreds, rest) => String(Number(hundreds) * 100 + Number(rest ?? 0)),
   ],
   [/(?<=\b(?:kgs?|kilos?|kilo) )cent(?: (\d{1,2}))?\b/g, (_, rest) => String(100 + Number(rest ?? 0))],
+  [
+    /\b(\d{1,2}) mille(?: (\d{1,3}))?(?= ?(?:g|gr|grammes?)\b)/g,
+    (_, thousands, rest) => String(Number(thousands) * 1000 + Number(rest ?? 0)),
+  ],
   [/\b2 mille (\d{1,2})\b/g, (_, year) => String(2000 + Number(year))],
   [/(\d) ?(?:virgule|point) ?(?:un|1)\b/g, '$1.1'],
   [/(\d) ?(?:virgule|point|vir) ?(\d)/g, '$1.$2'],

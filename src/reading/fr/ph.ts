@@ -16,6 +16,7 @@ export const slightlyAbove =
 
 /** Numbers that belong to something else: amounts, times, counts, lengths, "sur 14", "pas 5". */
 export const otherNumbers: readonly RegExp[] = [
+  /\b(?:les|entre|des|tous|toutes|leurs|mes|ces|ces) 2\b(?! ?(?:et|ou|a|-)\b)|\b2 (?:couleurs?|cases?|carres?|nuances?|lignes?|chiffres?|valeurs?|cotes?)\b/g,
   /\b\d+(?:\.\d+)? ?(?:ml|mls|cc|oz|onces?|kgs?|kilos?|lbs?|livres?|cm|minutes?|mins?|mn|heures?|h|hrs?|secondes?|secs?|jours?|semaines?|bandelettes?|languettes?|essais?|fois|am|pm|pourcent|%|fr|ch|gouttes?|eme|e)\b/g,
   /\b\d{1,2}:\d{2}(?: ?[ap]m)?\b/g,
   /\b(?:etape|numero|option|question|essai|tentative) \d+\b/g,
