@@ -55,5 +55,5 @@ export const matter = {
   fedLately:
     /^(?:depuis|mange\w*|bu|boit|lait|repas|gavage|biberon\w*|nourri\w*|alimentation|medicament\w*|medocs?|dernier\w*|donne\w*|pris|prend|recu\w*|eu|heures?|h|\d+|dejeuner?|gouter|diner|pompe|tete|tetee|aliment\w*|avant|apres|dose|boire|recemment|passe\w*|branche\w*)$/,
   howIn:
-    /^(?:_|rentr\w*|entr\w*|pass\w*|mett\w*|mis\w*|remi\w*|remett\w*|remet|dedans|place|tube|sonde|bouton|tuyau|trou|orifice|inser\w*|marche|descend\w*|avanc\w*|enfonc\w*|gliss\w*|parvien\w*|parvenu|pouss\w*|forc\w*|tient|fonctionne|essay\w*|in|dur\w*|facile\w*|vient|veux|change|capable|moyen|\d+)$/,
+    /^(?:_|rentr\w*|entr\w*|pass\w*|mett\w*|mis\w*|remi\w*|remett\w*|remet|dedans|place|tube|sonde|bouton|tuyau|trou|orifice|inser\w*|marche|descend\w*|avanc\w*|enfonc\w*|gliss\w*|parvien\w*|parvenu|pouss\w*|forc\w*|tient|fonctionne|essay\w*|in|dur\w*|facile\w*|vient|veux|change|capable|moyen|possible|\d+)$/,
 } as const;

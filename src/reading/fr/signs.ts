@@ -139,6 +139,7 @@ export const lookalikes: readonly RegExp[] = [
   /\b(?:eau|ballon\w*)(?: \w+){0,2} (?:fuit|coule|ressort|revient|sort|goutte)(?: \w+){0,2} (?:par|de|du|au) (?:la |le )?(?:valve|port|bouchon|embout|clapet)\b/g,
   /\bsaign\w*(?: \w+){0,2} (?:du|par le) nez\b|\b(?:du )?nez (?:qui )?saigne\w*\b/g,
   /\b(?:jen|jy|jai(?= mal(?: au ventre| partout)? (?:tellement|de stress|de peur|a force|pour lui|pour elle)))(?: ai)? mal(?: au ventre| partout)?\b/g,
+  /\bje (?:me |vais |veux |peux |suis )?(?:fais |faire |en train de )?(?:vomi[rs]?|gerber?|degueuler?)\b|\b(?:malades?|vomir) de (?:stress|peur|trouille|le angoisse|angoisse|inquietude)\b/g,
   /\bnez (?:qui |lui |est |tout )*(?:siffle|ronfle|coule|bouchee?|prise?|encombree?)\b/g,
   /\b(?:cest moi qui|moi je) saigne\w*(?: du doigt| de la main)?\b|\b(?:comme|on dirait) (?:du |de le |un )?vomi\w*\b|\b(?:jaunes?|verte?s?|beiges?|marrons?) (?:tres )?pales?\b/g,
   /\b(?:sonde|tube|ballon\w*|bouton)(?:,? (?:est|bien|ca|cest|tapee?|fixee?|scotchee?|collee?|solide|gonflee?)){0,4},? bouge (?:pas|nplus)\b/g,
