@@ -93,7 +93,8 @@ function simpleYesNo(plain: string, statements: Statements, lexicon: Lexicon): F
   const plainYes = has(blank(settled, words.no), words.yes);
   // With its filler too: "c'est tout bon".
   const whole = clauses.map((clause) => clause.replace(/^[| ]+|[| ]+$/g, ''));
-  const stated = [...said, ...whole, ...clausesOf(plain, lexicon)];
+  const asWritten = clausesOf(plain, lexicon);
+  const stated = [...said, ...whole, ...asWritten, ...asWritten.map((clause) => statement(clause, words.filler))];
   const yes = plainYes || stated.some((clause) => words.yesStatement.test(clause) || statements.yes?.test(clause));
   if (unsure) return { unclear: 'unsure' };
   // "Yes, but it won't turn": what is not understood beside a yes may take it back.

@@ -86,6 +86,7 @@ export const byEar: readonly Rewrite[] = [
     /\b(tod|enter|complet|list|amarrad|asegurad|segur|sentad|acostad|cansad|asustad|guardad|intact)it([oa]s?)\b/g,
     '$1$2',
   ],
+  [/\btir(?:illa|ica)(s?)\b/g, 'tirita$1'],
   // Run together, or apart.
   [/\b(?:a )?medio ?dia\b/g, 'mediodia'],
   [/\bsisi+\b/g, 'si si'],
