@@ -30,6 +30,9 @@ export const contractions: readonly Rewrite[] = [
     '',
   ],
   [/\bment\b/g, 'meant'],
+  // Nigerian and Cameroonian Pidgin.
+  [/\bno dey\b/g, 'isnt'],
+  [/\b(she|he|it|we|they|pikin|baby|him|everything|body) dey\b/g, '$1 is'],
   [/\b(?:nuttin|nuffin|nuthin|nuffink|nothin|nuthing|nufin|nufing|nothng|nothign)\b/g, 'nothing'],
   [/\bnun (?=of\b)/g, 'none '],
   [/\b(?:rember|remeber|rememeber|rmember|remmeber|remeber|remembr|rembr)\b/g, 'remember'],
