@@ -30,6 +30,9 @@ export const contractions: readonly Rewrite[] = [
     '',
   ],
   [/\bment\b/g, 'meant'],
+  [/\bno ting\b/g, 'nothing'],
+  [/\bdat\b/g, 'that'],
+  [/\bdis\b/g, 'this'],
   // Nigerian and Cameroonian Pidgin.
   [/\bno dey\b/g, 'isnt'],
   [/\b(she|he|it|we|they|pikin|baby|him|everything|body) dey\b/g, '$1 is'],

@@ -17,7 +17,7 @@ export const saysWho = new RegExp(
 );
 
 /** What is missing where it is named without digits. */
-export const number = /(?<!\b(?:this|your|that|the same|one) )\b(?:numbers?|phones?|cell|digits)\b/;
+export const number = /(?<!\b(?:this|your|that|the same|one|the only|only) )\b(?:numbers?|phones?|cell|digits)\b/;
 export const lost = /\b(?:forgot\w*|lost|deleted)\b/;
 /** Somebody else, in a statement of its own. */
 export const wrote =

@@ -22,7 +22,7 @@ export const yes =
 
 /** No as an answer of its own; "cannot see" and "does not look" say no to something else. */
 export const plainNo =
-  /\b(?:(?:definitely|defo|deffo|def|absolutely|certainly|of course) not|no|noo|nope|noe|nop|nah|naw|nay|nae|nuh uh|negative|none|nothing|nothin|nuthin|nowt|zilch|nil|zip(?! ?-?(?:bags?|lo[ck]\w*|ups?|pouch|ties?|tied|case|top|baggie)\b)|not a thing|0 of (?:those|these|them|the above)|n|neither)\b|\bnot at all(?= ?$| ?[.,!])|^(?:mo|nno|bo|ni|n0|noope|nobe|nopw|nole|nopee|nonw|nonr|noen)$/g;
+  /\b(?:(?:definitely|defo|deffo|def|absolutely|certainly|of course) not|no|noo|nope|noe|nop|nah|naw|nay|nae|nuh uh|negative|none|nothing|nothin|nuthin|nowt|zilch|nil|zip(?! ?-?(?:bags?|lo[ck]\w*|ups?|pouch|ties?|tied|case|top|baggie)\b)|not a thing|0 of (?:those|these|them|the above)|n|neither)\b|\bnot at all(?= ?$| ?[.,!]| (?:she|he|shes|hes|baby|all|its|we|thank|thanks|nurse|sir|maam|love|doc)\b)|^(?:mo|nno|bo|ni|n0|noope|nobe|nopw|nole|nopee|nonw|nonr|noen)$/g;
 
 /** A question of theirs, not an answer. */
 export const question =
