@@ -62,6 +62,7 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
   [/\bpa\b/g, 'pas'],
   [/(?<=\d)o(?=\d|\b)/g, '0'],
   [/\btout es\b/g, 'tout est'],
+  [/\bhosto\b/g, 'hopital'],
   [/\br ?\. ?a ?\. ?s\b\.?/g, 'ras'],
   [/\bni[ckq]+u?el(?:le)?s?\b|\bnikel\b/g, 'nickel'],
   [/\b(il|elle|ca|on) fai\b/g, '$1 fait'],

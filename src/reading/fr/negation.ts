@@ -29,7 +29,7 @@ export const light = set(
 
 /** What a negated word has to be about, a question each. */
 export const matter = {
-  kit: /^(?:kits?|trousses?|troussettes?|sac|sacs|boite|mallette|pochette|secours|urgence|rechange|provisoire|remplacement|sondes?|tubes?|bouton|foley|donne\w*|remis\w*|recu\w*|trouve\w*|retrouve\w*|vois|voit|montre\w*|appris\w*|apprend\w*|forme\w*|formation|explique\w*|envoye\w*|fourni\w*|eu|possed\w*|dispose\w*|ramene\w*|pris|apporte\w*|disponible\w*|materiel|mamie|mere|parents|vu|existe|\d+|livre\w*)$/,
+  kit: /^(?:kits?|trousses?|troussettes?|sac|sacs|boite|mallette|pochette|secours|urgence|rechange|provisoire|remplacement|sondes?|tubes?|bouton|foley|donne\w*|remis\w*|recu\w*|trouve\w*|retrouve\w*|vois|voit|montre\w*|appris\w*|apprend\w*|forme\w*|formation|explique\w*|envoye\w*|fourni\w*|eu|possed\w*|dispose\w*|ramene\w*|pris|apporte\w*|disponible\w*|materiel|vu|existe|\d+|livre\w*)$/,
   ownTube:
     /^(?:trouve\w*|retrouve\w*|sonde|tube|tuyau|bouton|ballon\w*|entiere?|intacte?|complete?|garde\w*|conserve\w*|jete\w*|vois|voit|ramene\w*|pris|bonne?|ancienne|vieille|gonfle\w*|tient|marche|reutilis\w*|utilisable|eu|vu|remets?)$/,
   strips:

@@ -10,7 +10,7 @@ export const gram = 'g\\b|gr\\b|grs\\b|grammes?\\b|gramme\\b';
 export const kilogramAlone = /\b(?:kgs?|kilos?|kilogrammes?)\b/;
 export const poundAlone = /\b(?:lbs?|livres?)\b/;
 export const weighs =
-  /\b(?:pese|pesait|poids|(?:elle|il|bebe) fait|pesee? a)(?: (?:est|de|environ|a peu pres|a|autour de|dans les|presque|un peu|etait|:))*:? (\d+(?:\.\d+)?)(?! ?(?:mois|ans?|semaines?|jours?|:|\/|minutes?|mins?|mn|secondes?|jrs?|sem\b|heures?|h\b|fois|ml|degres?|cm|de fievre|%|tentatives?|\d))/;
+  /\b(?:pese|pesait|poids|(?:elle|il|bebe) fait|pesee? a)(?: (?:est|de|environ|a peu pres|a|autour de|dans les|presque|un peu|etait|:))*:? (\d+(?:\.\d+)?)(?<!\bfait (?:3[89]|4[01]))(?! ?(?:mois|ans?|semaines?|jours?|:|\/|minutes?|mins?|mn|secondes?|jrs?|sem\b|heures?|h\b|fois|ml|degres?|cm|de fievre|%|tentatives?|\d))/;
 /** The number is only a bound above, or below, the weight. */
 export const atMost =
   /(?:\b(?:moins (?:de|que)|en dessous de|au[ -]dessous de|sous les|max(?:imum)?|pas plus de|au plus|inferieur a|meme pas)|<) ?(?:environ )?\d/;
