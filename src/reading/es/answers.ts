@@ -82,7 +82,7 @@ export const secured: Statements = {
   yes: /^(?:(?:ya |si |todo |esta |quedo |muy |re |super |bien |la |el |sonda |tubo |globo |lo |y |con |cinta |tiene )*(?:list[oa]s?|hecho|asegurad[oa]|pegad(?:it)?[oa]|amarrad(?:it)?[oa]|fij[oa]|fijad[oa]|firme|firmecit[oa]|re firme|llen[oa]|inflad[oa]|ajustad[oa]|sujet[oa]|sujetad[oa]|en su lugar|bien puest[oa]|segur[oa]|tapad[oa])(?: (?:y|con|cinta|esta|la|el|quedo|quedaron|muy|re|super|bien|todo|list[oa]|asegurad[oa]|pegad(?:it)?[oa]|fij[oa]|firme|inflad[oa]|llen[oa]|ajustad[oa]|globo|sonda|ya|sujet[oa]|agua|tela|micropore|en|su|lugar))*|(?:ya |si )*(?:lo|la) (?:hice|hicimos|llene|infle|pegue|asegure|fije)(?: \w+){0,5}|(?:ya )?(?:hice|hicimos) todo|(?:ya |si |le |la |lo |les )*(?:llene|infle|pegue|asegure|puse|eche|inyecte|amarre|fije|ajuste|sujete)(?: \w+){0,6}|(?:ya )?termin(?:e|amos)|todo (?:bien|en orden|listo|hecho)|ya|ya quedo(?: \w+){0,3}|(?:dale )?esta|hecho(?: \w+){0,4})$/,
   unless:
     /\b(?:pero|aunque|solo que|lo malo)\b(?!.{0,40}\b(?:bien|listo|lista|ya|quedo|todo|toda|tranquil\w*|normal|content\w*|feliz|rapido|mejor|perfecto|jug\w+|com\w+)\b)/,
-  no: /\b(?:desinfl\w+|se (?:vuelve|volvio|sigue) (?:a )?(?:sal\w+|vac\w+|zaf\w+|caer\w*|afloj\w+)|floj[oa]|flojit[oa]|suelt[oa]|aguad[oa]|se (?:me |le |nos )?(?:sale|mueve|resbala|cae|desliza|zafa|safa|suelta|despega|desinfla|afloja|corre|sigue saliendo|viene (?:para |tod[oa]|hacia )?(?:afuera|fuera|tod[oa]))|bail(?:a|ando)|no (?:me )?(?:animo|atrevo) a (?:infl|llen|peg|asegur|fij|poner)\w*|(?:sigo|seguimos|estoy|estamos) (?:llen|pega|infl|hac|trat|intent)\w+|falta|faltan|todavia no|ya casi|a medias)\b/,
+  no: /\b(?:no (?:me |le |se )?agarra(?= ?$| ?[.,;!]| (?:la |el |bien |nada |con |ni )*(?:cinta|pega|tela|piel|esparadrapo|micropore|nada|bien))|desinfl\w+|se (?:vuelve|volvio|sigue) (?:a )?(?:sal\w+|vac\w+|zaf\w+|caer\w*|afloj\w+)|floj[oa]|flojit[oa]|suelt[oa]|aguad[oa]|se (?:me |le |nos )?(?:sale|mueve|resbala|cae|desliza|zafa|safa|suelta|despega|desinfla|afloja|corre|sigue saliendo|viene (?:para |tod[oa]|hacia )?(?:afuera|fuera|tod[oa]))|bail(?:a|ando)|no (?:me )?(?:animo|atrevo) a (?:infl|llen|peg|asegur|fij|poner)\w*|(?:sigo|seguimos|estoy|estamos) (?:llen|pega|infl|hac|trat|intent)\w+|falta|faltan|todavia no|ya casi|a medias)\b/,
 };
 export const firstFeed: Statements = {
   matter: matter.firstFeed,
@@ -170,7 +170,7 @@ export const notGiven =
 export const startsNo = /^(?:no|nop|nope)\b/;
 export const airFirst = /\b(?:aire|primero|al principio)\b/;
 export const looksNo =
-  /^(?:no(?! (?:se|estoy|puedo|alcanzo)\b| (?:es|esta|se ve|parece|sale)(?: \w+){0,2} (?:amarill\w*|transparente|clar[oa]|verde\w*|roj\w*|rosad\w*|agua|negr[oa]),? (?:sino|es|mas bien|se ve|pero|parece|mas))|nop|nope|nada que ver|para nada)\b/;
+  /^(?:no(?! (?:se|estoy|puedo|alcanzo|traigo|encuentro|quiero|quiere|contest\w+|hay luz|tengo (?:mis|lentes|luz|linterna)|me (?:deja|dejan|atrevo|animo))\b| (?:es|esta|se ve|parece|sale)(?: \w+){0,2} (?:amarill\w*|transparente|clar[oa]|verde\w*|roj\w*|rosad\w*|agua|negr[oa]),? (?:sino|es|mas bien|se ve|pero|parece|mas))|nop|nope|nada que ver|para nada)\b/;
 /** Right before a colour: it does not look so. */
 export const notLooking =
   /\b(?:no|nada|ni|sin)(?: (?:es|esta|se|ve|parece|muy|tan|nada|de|para|un|una|color|como|la|el|que|sale|salio))* ?$/;

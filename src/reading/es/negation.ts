@@ -39,9 +39,9 @@ export const matter = {
   looks:
     /^(?:parece\w*|blanc\w+|lechos\w+|leche|transparent\w*|amarill\w+|verd\w+|cafe|cafecit\w+|clar\w+|normal\w*|igual|ve|veo|mira|bien|color|aspecto|luce|contenido|estomac\w+|siempre|rosad\w*|roj\w*)$/,
   secured:
-    /^(?:jering\w*|gasas?|curitas?|parches?|material|agujas?|pega\w*|pego|pegue|pegan|cinta|cintas|tela|esparadrapo|micropore|queda|quedan|quedo|quedado|sujet\w+|asegur\w+|fij\w+|ajust\w+|agua|globo|balon|infl\w+|llen\w+|firme|floj\w+|apret\w+|animo|atrevo|segur\w+|termin\w+|acab\w+|list\w+|hice|hecho|puse|puesto|pone\w*|agarr\w+|sostien\w+|detien\w+|aguanta|adhesiv\w+|peg\w+|bien|completo|todo)$/,
+    /^(?:jering\w*|gasas?|curitas?|parches?|material|agujas?|pega\w*|pego|pegue|pegan|cinta|cintas|tela|esparadrapo|micropore|queda|quedan|quedo|quedado|sujet\w+|asegur\w+|fij\w+|ajust\w+|agua|globo|balon|infl\w+|llen\w+|firme|floj\w+|apret\w+|animo|atrevo|segur\w+|termin\w+|acab\w+|list\w+|hice|hecho|puse|puesto|pone\w*|sostien\w+|detien\w+|aguanta|adhesiv\w+|peg\w+|bien|completo|todo)$/,
   firstFeed:
-    /^(?:bien|toler\w+|pasa|paso|pasaba|pasar|baja|bajo|quiso|comio|come|toma|tomo|acepta|acepto|aguanto|retuvo|retien\w+|termin\w+|acab\w+|normal|tranquil\w+|gust\w+|buen\w*|boto|cayo|fluy\w+)$/,
+    /^(?:bien|toler\w+|pasa|paso|pasaba|pasar|baja|bajo|quiso|comio|come|toma|tomo|acepta|acepto|aguanto|retuvo|retien\w+|termin\w+|acab\w+|normal|tranquil\w+|gusto|gustado|buen\w*|boto|cayo|fluy\w+)$/,
   nextDay:
     /^(?:bien|mejor|normal|anda|amanecio|tranquil\w+|content\w+|buen\w*|igual|mejor\w+|come|duerme|durmio|siente|sigue|recuper\w+|ella|el|mism\w+)$/,
   arrived:
