@@ -6,7 +6,7 @@ export const gj =
 export const jFirm = /\b(?:j ?-?tubes?|jay ?-?tubes?|jtubes?|jejunostomy|j ?-?pej|pej|surgical j)\b/g;
 export const j = /\b(?:j ?-?tubes?|jay ?-?tubes?|jtubes?|jej\w*|j ?-?pej|pej|surgical j)\b|(?<![-/] ?)\bj\b/g;
 export const noseFirm =
-  /\b(?:n ?-?[gjd] ?-?tubes?|n[gj]s?(?: tube)?|ngtube|nose ?-?tube|nasal tube|naso\w+|(?<!\b(?:blood|bled|bleeding|bleed|snot|mucus|boogers?)\b[^.!?;]{0,24})(?:in|through|out of|from|down) (?:her|his|the) nose)\b/g;
+  /\b(?:n ?-?[gjd] ?-?tubes?|n[gj]s?(?: tube)?|ngtube|nose ?-?tube|nasal tube|naso\w+|(?:in|through|out of|from|down) (?:her|his|the) nose(?<!\b(?:blood|bled|bleeding|bleed|snot|mucus|boogers?)\b[^.!?;]{0,38}))\b/g;
 export const nose =
   /\b(?:en ?-?(?:gee|jee)(?: ?-?tube)?|n ?-?[gjd] ?-?tubes?|n[gjd]s?(?: tube)?|ngtube|nose ?-?tube|nasal(?: tube)?|naso\w*|(?:in|through|down|up|from|out of) (?:her|his|the) nose|(?<!\b(?:stuffy|runny|snotty|blocked|red) )nose)\b(?! (?:is |all |so )*(?:runny|stuffy|stuffed|blocked|running|red))/g;
 export const gFirm =
