@@ -29,6 +29,8 @@ const ofQuestion: readonly Case[] = [
 const ofSomethingElse: readonly Case[] = [
   ['en', 'kit', "I don't do texting good"],
   ['en', 'kit', "that's not what I meant to put"],
+  ['en', 'kit', 'no time for this'],
+  ['en', 'contents', "it's not empty"],
   ['en', 'strips', 'no signal in here'],
   ['en', 'own-tube', "he won't give it to me"],
   ['en', 'contents', "the syringe don't fit this tube"],
@@ -42,6 +44,11 @@ describe('a negation', () => {
   it.each(ofQuestion)('%s, %s: "%s" is a no', (...said) => expect(answered(...said)).toBe('no'));
 
   it.each(ofSomethingElse)('%s, %s: "%s" answers nothing', (...said) => expect(answered(...said)).toBeNull());
+
+  it('of an idiom or of a fault leaves the yes beside it', () => {
+    expect(answered('en', 'kit', 'no need to panic, i have it')).toBe('yes');
+    expect(answered('en', 'own-tube', "got it, it doesn't look torn, balloon is good")).toBe('yes');
+  });
 
   it('that is not understood leaves no yes beside it', () => {
     expect(answered('en', 'kit', 'yes but it wont undo')).toBeNull();

@@ -6,10 +6,11 @@ export const join =
   ',? ?\\b(?:(?:but|or|though|although) (?:it )?(?:could|might|may) (?:(?:well|also|even|easily|just) )*be|(?:but|and|though|or) (?:my |the )?(?:husband|wife|hubby|partner|mum|mom|dad|mother|sister|nurse|he|she|other half) (?:says?|said|thinks?|reckons?|sees?)|possibly|could be|might be|may be|but (?:could|might|may) be|or even|or maybe)\\b|,? ?\\bor\\b|\\bto\\b|\\band\\b|,? ?\\bmaybe\\b(?: even| its| it is)?|-|/|~|(?<=\\d )(?=\\d\\.\\d)|\\bthrough\\b';
 export const afterJoin =
   '(?:maybe |a |like |about |the |number )?(?:(?:a )?(?:lil|little|bit|tad|just|touch|hair|smidge|slightly) )?(?:under |below |shy of |near |close to )?(?:the |a |number )?';
-export const above = '>=?|\\+|\\b(?:over|above|higher than|more than|greater than|at least|past)\\b';
+export const above =
+  '>=?|\\+|(?<!\\b(?:not|no|isnt|doesnt|wasnt|never)(?: \\w+)? )\\b(?:over|above|higher than|more than|greater than|at least|past)\\b';
 export const orAbove = '\\+|(?:or|and) (?:over|above|higher|more|up|greater)\\b|plus\\b';
 export const below =
-  '<=?|\\b(?:under|below|less than|lower than|at most|no more than|up to|almost|nearly|not quite|just under)\\b';
+  '<=?|\\b(?:under|below|less than|lower than|at most|no more than|no higher than|(?:not|isnt|wasnt)(?: any)? (?:more than|higher than|over|above|greater than)|up to|almost|nearly|not quite|just under)\\b';
 export const orBelow = '(?:or|and) (?:under|below|lower|less|down)\\b';
 export const slightlyAbove =
   '\\b(?:just|slightly|a (?:little|bit|tad|hair)(?: bit)?|little|bit) (?:over|above|more than|higher than|past)\\b';
@@ -25,7 +26,7 @@ export const otherNumbers: readonly RegExp[] = [
   /\b(?:step|option|question|try|attempt) \d+\b/g,
   /\b(?:out of|of|at) 14\b/g,
   /\bat \d{1,2}(?= ?(?:$|[,.!]))/g,
-  /\b(?:not|isnt|wasnt|nto) (?:a )?\d+(?:\.\d+)?\b/g,
+  /\b(?:not|isnt|wasnt|nto|cant be|couldnt be|doesnt (?:say|read|look like|match)|didnt (?:say|read)|dont think its) (?:a )?\d+(?:\.\d+)?\b/g,
 ];
 
 export const unsure =

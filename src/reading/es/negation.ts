@@ -30,6 +30,8 @@ export const light = set(
 /** What a negated word has to be about, a question each. */
 export const matter = {
   kit: /^(?:kits?|kit|equipo|estuche|bolsa|bolsita|caja|maletin|repuesto|emergencia|sonda|tubo|boton|foley|dieron|dio|dan|dado|entreg\w+|encuentr\w+|encontr\w+|hall\w+|trae|traigo|traje|trajimos|nunca|cuenta|contamos|cont\w+|mostr\w+|ensen\w+|explic\w+|capacit\w+|entren\w+|recib\w+|mand\w+|llego|llegado|prove\w+|ve|veo|aparece|localiz\w+|queda|quedan|quedo|otro|otra|otros|dejaron|escuela|existe|cargo|carga|cargamos)$/,
+  howIn:
+    /^(?:entr\w+|pas\w+|pude|pudo|quier\w*|quiso|cab\w+|avanz\w+|met\w+|pus\w+|pon\w+|qued\w+|sirv\w+|funcion\w+|facil\w*|dificil\w*|duro|forz\w+|empuj\w+|deja\w*|logr\w+|encontr\w+|encuentr\w+|abr\w+|hueco|hoyo|agujero|inserta\w*|introdu\w+|lleg\w+|sub\w+|baj\w+|complet\w+|bien|cost\w+|hubo|tuve|batall\w*|problema\w*|resisten\w+|mueve|cual|palos|hice|hago|hacer)$/,
   ownTube:
     /^(?:encuentr\w+|encontr\w+|hall\w+|aparec\w+|globo|globito|balon|baloncito|tubo|tubito|sonda|boton|entero|entera|complet\w+|sirve|guard\w+|conserv\w+|llevo|tire|traje|trae|veo|ve|queda|quedo|viejo|vieja|buen\w*|sana|sano|bien|funciona|infla\w*|ub\w+|existe)$/,
   strips:
@@ -54,6 +56,4 @@ export const matter = {
     /^(?:fiebre|calentura|temperatura|sangr\w+|dolor\w*|duel\w+|vomit\w+|devolv\w+|devuelv\w+|basca\w*|morad\w*|palid\w*|azul\w*|convuls\w*|ataque\w*|problem\w*|senal\w*|sintoma\w*|signos?|peligro\w*|dificultad\w*|cuesta|presenta\w*|novedad\w*|cambio\w*|cambiado|nuev\w+|panza|pancita|barriga|vientre|estomago|dur\w|hinch\w*|inflam\w*|llora\w*|llanto|queja\w*|quejado|sale|flojo|floja|guang\w*|aguad\w*|respir\w*|ahog\w*|mal|malestar|mole\w*|esas|esos|eso|anterior\w*|3|infeccion|pus|roj\w*|irrit\w*|tuvo|tenido|nada|parece|ve|veo|nota|noto|observ\w+|siente|complic\w+|mancha\w*|gota\w*|gotit\w*|cosas?|raro|rara|extran\w+|alarma)$/,
   fedLately:
     /^(?:desde|hace|comid\w*|come|comio|comer|coma|dado|dad\w+|di|dimos|doy|damos|dieron|tom\w+|leche|lechit\w+|formula|alimen\w+|medic\w+|ultim\w+|bebid\w*|beb\w+|recib\w+|aliment\w*|toma|tomas|hora|horas|\d+|cenado|ceno|desayun\w+|pasado|paso|estaba|bomba|puesto|puse|conect\w+|probado|probo|biberon|tetero|mamila)$/,
-  /** Anything. */
-  howIn: /./,
 } as const;

@@ -30,6 +30,8 @@ export const light = set(
 /** What a negated word has to be about, a question each. */
 export const matter = {
   kit: /^(?:kits?|trousses?|troussettes?|sac|sacs|boite|mallette|pochette|secours|urgence|rechange|provisoire|remplacement|sondes?|tubes?|bouton|foley|donne\w*|remis\w*|recu\w*|trouve\w*|retrouve\w*|vois|voit|montre\w*|appris\w*|apprend\w*|forme\w*|formation|explique\w*|envoye\w*|fourni\w*|eu|possed\w*|dispose\w*|ramene\w*|pris|apporte\w*|disponible\w*|materiel|vu|existe|\d+|livre\w*)$/,
+  howIn:
+    /^(?:rentr\w+|entr\w+|pass\w+|gliss\w+|veut|voulu|avanc\w+|mett\w*|mis|remett\w*|remis|insere\w*|inser\w+|enfonc\w+|tient|tenu|marche\w*|fonctionn\w+|facile\w*|difficile\w*|dur\w*|forc\w+|pouss\w+|trou|ouvr\w+|dedans|petite?|fini\w*|insist\w+|sure?|reste\w*|bouge\w*|sort\w*|ressort\w*|resist\w*|probleme\w*|fois|_|rentr\w*|entr\w*|pass\w*|mis\w*|remi\w*|remet|place|tube|sonde|bouton|tuyau|orifice|inser\w*|marche|descend\w*|avanc\w*|enfonc\w*|gliss\w*|parvien\w*|parvenu|pouss\w*|forc\w*|fonctionne|essay\w*|in|vient|veux|change|capable|moyen|possible|\d+)$/,
   ownTube:
     /^(?:trouve\w*|retrouve\w*|sonde|tube|tuyau|bouton|ballon\w*|entiere?|intacte?|complete?|garde\w*|conserve\w*|jete\w*|vois|voit|ramene\w*|pris|bonne?|ancienne|vieille|gonfle\w*|tient|marche|reutilis\w*|utilisable|eu|vu|remets?)$/,
   strips:
@@ -54,6 +56,4 @@ export const matter = {
     /^(?:douleurs?|mal|sang|saign\w*|saignement\w*|fievre\w*|temperature\w*|chaud\w*|vomi\w*|vomit\w*|vomissement\w*|pal\w*|bleu\w*|gris\w*|molle?|mou|convuls\w*|crise\w*|signe\w*|symptome\w*|danger\w*|special\w*|nouveau\w*|nouvelle\w*|change\w*|signaler|ventre|dur\w*|gonfl\w*|tendu\w*|respir\w*|etouff\w*|trucs?|choses?|affaires|cela|ca|souci\w*|probleme\w*|alerte|inquiet\w*|pleur\w*|grave|pire|\d+|pus|rouge\w*|rougeur\w*|ecoulement\w*|present\w*|liste|vu|vois|malade\w*|anormal\w*|bizarre\w*|inhabituel\w*|ni|eu|temp|frisson\w*|deteriore|gene|rale|crie|sueur\w*)$/,
   fedLately:
     /^(?:depuis|mange\w*|bu|boit|lait|repas|gavage|biberon\w*|nourri\w*|alimentation|medicament\w*|medocs?|dernier\w*|donne\w*|pris|prend|recu\w*|eu|heures?|h|\d+|dejeuner?|gouter|diner|pompe|tete|tetee|aliment\w*|avant|apres|dose|boire|recemment|passe\w*|branche\w*)$/,
-  howIn:
-    /^(?:_|rentr\w*|entr\w*|pass\w*|mett\w*|mis\w*|remi\w*|remett\w*|remet|dedans|place|tube|sonde|bouton|tuyau|trou|orifice|inser\w*|marche|descend\w*|avanc\w*|enfonc\w*|gliss\w*|parvien\w*|parvenu|pouss\w*|forc\w*|tient|fonctionne|essay\w*|in|dur\w*|facile\w*|vient|veux|change|capable|moyen|possible|\d+)$/,
 } as const;
