@@ -40,12 +40,18 @@ const isAnother = onceEach(
   ({ children: { not, relative } }) => new RegExp(`^(?:${not}) |\\b(?:${relative.after})`, 'u'),
 );
 
-/** The place of the one child it fits, in cleaned words; null where that is not plain. */
+/** The place of the one child it fits, in cleaned words, or in those before the first mark; null where that is not plain. */
 export function childMeant(text: string, names: readonly string[], lexicon: Lexicon): number | null {
+  const [opening = ''] = text.split(/[,.;:!?]/, 1);
+  if (isAnother(lexicon).test(text)) return null;
+  return childIn(text, names, lexicon) ?? childIn(opening, names, lexicon);
+}
+
+function childIn(text: string, names: readonly string[], lexicon: Lexicon): number | null {
   const words = wordsOf(text);
   const strange = words.filter((word) => word.length >= leastLetters && !lexicon.language.ownWords.has(word));
   const [said, ...others] = strange;
-  if (said === undefined || others.length > 0 || words.length > mostWords || isAnother(lexicon).test(text)) return null;
+  if (said === undefined || others.length > 0 || words.length > mostWords) return null;
   const fits = names.map((name) => isMeant(said, name.split(' ')[0] ?? ''));
   return fits.filter((fit) => fit).length === 1 ? fits.indexOf(true) : null;
 }

@@ -14,7 +14,7 @@ function halfOf(match: RegExpMatchArray, from: number): string | undefined {
 }
 
 const units =
-  '-?(?:min|hora|hr|hs\\b|dia|sem|mes|ano|seg|kg|kilo|libra|lb|ml|cc|veces|vez|intento|x\\b|%|pulgada|tira|de (?:enero|feb|mar|abr|may|jun|jul|ago|sep|oct|nov|dic)|o \\d+ (?:min|hora)|a \\d+ (?:min|hora))';
+  '-?(?:min|hora|hr|hs\\b|dia|sem|mes|ano|seg|kg|kilo|libra|lb|ml|cc|veces|vez|intento|x\\b|%|pulgada|tira|(?:nin|nen|hij|sobrin|niet|gemel|melliz|herman|muchach|criatur)\\w*|chic[oa]s|bebes|sondas?|tubos|botones|de (?:enero|feb|mar|abr|may|jun|jul|ago|sep|oct|nov|dic)|o \\d+ (?:min|hora)|a \\d+ (?:min|hora))';
 
 /** Longest forms first; what one has read the next no longer sees. */
 export const clockForms: readonly ClockForm[] = [
@@ -46,6 +46,10 @@ export const clockForms: readonly ClockForm[] = [
   {
     pattern: /^(?:(?:como|fue|eran|tipo) )*(1[0-2]|[1-9]) (?:y|con) (5|10|20|25|35|40|50|55)$/g,
     read: (m) => ({ hour: Number(m[1]), minute: Number(m[2]) }),
+  },
+  {
+    pattern: new RegExp(`^(?:(?:como|fue|creo|seria|ahi|por) )*entre (1[0-2]|[1-9]) y (?:1[0-2]|[1-9])${half}$`, 'g'),
+    read: (m) => ({ hour: Number(m[1]), minute: 0, half: halfOf(m, 2) }),
   },
   { pattern: /^([01]?\d|2[0-3])([0-5]\d)$/g, read: (m) => ({ hour: Number(m[1]), minute: Number(m[2]) }) },
   {

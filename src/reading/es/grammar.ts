@@ -26,7 +26,7 @@ export const contractions: readonly Rewrite[] = [
   [/\bpa\b/g, 'para'],
   [/\b(?:nose|no ze|nosé|no c|n se)\b(?! ?tube)/g, 'no se'],
   [/\b(?:ase|ace|aze|haze|hase|asce)\b/g, 'hace'],
-  [/\b(?:aora|haora|ahorita|orita|horita|ahoritita|ahora mismo)\b/g, 'ahora'],
+  [/\b(?:ahorita mism(?:o|ito)|aora|haora|ahorita|orita|horita|ahoritita|ahora mism(?:o|ito))\b/g, 'ahora'],
   [/\bcallo\b/g, 'cayo'],
   [/\b(?:nomas|no mas)\b(?= ?(?:\d|aire|burbujas?|un|una|uno|tengo|tenemos|hay|queda|quedan|es)\b)/g, 'solo'],
   [/\b[bg]omit/g, 'vomit'],
@@ -54,7 +54,13 @@ export const contractions: readonly Rewrite[] = [
     /(?<=\b(?:sangre|sangra|sangrando|sangrado)(?: [a-z]+){0,6} )y no (?=(?:le |se |me )*(?:para|deja|cesa|corta|detiene)\b)/g,
     'que no ',
   ],
+  // A thread of it that will not stop is no small thing.
+  [
+    /\b(?:un |una |unas )?(?:hil(?:it)?os?|got(?:it)?as?|poquit[oa]|chorrit?os?) de sangre (?=(?:[a-z]+ ){0,4}que no (?:se |le |me )*(?:para|deja|cesa|corta|detiene|quita)\b)/g,
+    'sangre ',
+  ],
   [/(?<=\bno (?:[a-z]+ ){1,3})na\b/g, 'nada'],
+  [/\bna de na\b/g, 'nada de nada'],
   // Of what nobody knows.
   [
     /\b(?:no (?:tengo|tenemos|tiene) )?ni (?:la )?(?:(?:mas|menor|minima|remota|palida|puta|perra) )*idea\b/g,

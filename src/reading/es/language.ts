@@ -2,7 +2,7 @@
 
 /** Words that tell Spanish from the other languages of the line; accents are gone. */
 export const tellingWords: ReadonlySet<string> = new Set(
-  'el los las una unos por para con pero porque esta estan este esto eso ese como cuando donde hola gracias ayuda ayudenme tubo sonda boton bebe hijo hija nina nino mi su sus muy mas hace salio sale salir cayo quito saco tiene tengo tenemos tenia hay lo al del ella nosotros siento creo sabe sabemos puede puedo puso pusieron ano anos meses mes semanas semana dias dia horas hora minutos sangre sangra fiebre dolor respira respirar respirando morada morado azul vomito barriga panza estomago entro facil dificil enfermera favor esta estoy estaba quiero necesito hablar doctora tambien todo bien mal aqui ahora ayer anoche hoy manana ni sin pesa libras enero febrero marzo abril junio julio agosto septiembre octubre noviembre diciembre'.split(
+  'nomas na el los las una unos por para con pero porque esta estan este esto eso ese como cuando donde hola gracias ayuda ayudenme tubo sonda boton bebe hijo hija nina nino mi su sus muy mas hace salio sale salir cayo quito saco tiene tengo tenemos tenia hay lo al del ella nosotros siento creo sabe sabemos puede puedo puso pusieron ano anos meses mes semanas semana dias dia horas hora minutos sangre sangra fiebre dolor respira respirar respirando morada morado azul vomito barriga panza estomago entro facil dificil enfermera favor esta estoy estaba quiero necesito hablar doctora tambien todo bien mal aqui ahora ayer anoche hoy manana ni sin pesa libras enero febrero marzo abril junio julio agosto septiembre octubre noviembre diciembre'.split(
     ' ',
   ),
 );

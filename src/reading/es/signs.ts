@@ -37,7 +37,7 @@ export const signWords: readonly SignWords[] = [
   },
   {
     sign: 'bleeding',
-    sure: /\b(?:no (?:se )?(?:le |me )?(?:quita|corta|detiene|para|contiene|frena|ataja|estanca|cede|puedo (?:parar|detener|cortar|contener)(?:le|sela)?) (?:la |el )?(?:sangr|hemorrag)\w*|sangre y (?:mas )?sangre|empapad\w* (?:\w+ ){0,3}(?:de|en|con) sangre|(?:no|ni) (?:\w+ ){0,2}?(?:para|deja|paro|detiene|detener|parar|contener|dejado|parado|deja)(?: \w+){0,2} (?:de )?(?:sangr\w*)|sangr(?:a|ando|ado|ar|o|aba|ada|an)\b|sangramiento|sangrad[oa]|hemorrag\w*|emorrag\w*|desangr\w*|(?:much[oa]|muchisima|bastante|demasiada|harta|tanta|monton de|llen[oa] de|banad[oa] (?:en|de)|empapad[oa] (?:de|en|con)|charco de|chorro de|chorros de|borbotones de) sangre|sangre (?:much[oa]|muchisima)|sangre (?:\w+ ){0,5}(?:por todos? (?:lados|partes)|a chorros?|chorreando|sin parar|no para|no se detiene|que no para|a borbotones|brotando)|chorre\w+ (?:de )?sangre)\b/g,
+    sure: /\b(?:no (?:se )?(?:le |me )?(?:quita|corta|detiene|para|contiene|frena|ataja|estanca|cede|puedo (?:parar|detener|cortar|contener)(?:le|sela)?) (?:la |el )?(?:sangr|hemorrag)\w*|sangre y (?:mas )?sangre|empapad\w* (?:\w+ ){0,3}(?:de|en|con) sangre|(?:no|ni) (?:\w+ ){0,2}?(?:para|deja|paro|detiene|detener|parar|contener|dejado|parado|deja)(?: \w+){0,2} (?:de )?(?:sangr\w*)|sangr(?:a|ando|ado|ar|o|aba|ada|an)\b|sangramiento|sangrad[oa]|hemorrag\w*|emorrag\w*|desangr\w*|(?:much[oa]|muchisima|bastante|demasiada|harta|tanta|monton de|llen[oa] de|banad[oa] (?:en|de)|empapad[oa] (?:de|en|con)|charco de|chorro de|chorros de|borbotones de) sangre|sangre (?:much[oa]|muchisima)|sangre (?:\w+ ){0,5}(?:por todos? (?:lados|partes)|a chorros?|chorreando|sin parar|no para|no se detiene|que no (?:se |le |me )*(?:para|deja|cesa|corta|detiene|quita)|a borbotones|brotando)|chorre\w+ (?:de )?sangre)\b/g,
     near: /\b(?:(?:dejo|paro|para) de sangrar|supur\w*)\b/g,
   },
   {
@@ -48,14 +48,14 @@ export const signWords: readonly SignWords[] = [
   {
     sign: 'hard-belly',
     sure: new RegExp(
-      `\\b(?:${belly}${copula} (?:dur[oa]|durit[oa]|durisim[oa]|rigid\\w*|ties[oa]|hinchad\\w*|hinchando\\w*|hincho|inflamad\\w*|inflamo|distendid\\w*|abultad\\w*|piedra|tabla|tambor)|(?:dur[oa]|durit[oa]|durisim[oa]|rigid\\w*|hinchad\\w*|inflamad\\w*|distendid\\w*)(?: (?:y|la|el|su|de|del|esta|tiene|dur[oa]|hinchad[oa]|toda)){0,3} ${belly}|(?:hincha\\w*|hincho|inflam[oa]\\w*|distension) (?:\\w+ ){0,3}${belly})\\b`,
+      `\\b(?:${belly}${copula} (?:dur[oa]|durit[oa]|durisim[oa]|rigid\\w*|ties[oa]|hinchad\\w*|hinchando\\w*|hincho|inflamad\\w*|inflamo|distendid\\w*|abultad\\w*|piedra|tabla|tambor)|(?:dur[oa]|durit[oa]|durisim[oa]|rigid\\w*|hinchad\\w*|inflamad\\w*|distendid\\w*)(?: (?:y|la|el|su|de|del|esta|tiene|dur[oa]|hinchad[oa]|toda|que|hace|rato|un|antes|ayer|hoy|ahora)){0,5} ${belly}|(?:hincha\\w*|hincho|inflam[oa]\\w*|distension) (?:\\w+ ){0,3}${belly})\\b`,
       'g',
     ),
   },
   {
     sign: 'tight-belly',
     sure: new RegExp(
-      `\\b(?:${belly}${copula} (?:mas (?:dur|hinchad|inflamad|rigid)[oa]|tens[oa]|apretad\\w*|inflad\\w*|inflando\\w*|inflo|duplic\\w*|al doble|grande|grandota|gord[oa]|llen[oa]|firme|creciendo|gases|abombad\\w*|globo)|(?:tens[oa]|apretad\\w*|infl(?:ad\\w*|o|ando\\w*)|abombad\\w*)(?: (?:la|el|su|de|del)){0,2} ${belly})\\b`,
+      `\\b(?:${belly}${copula} (?:mas (?:dur|hinchad|inflamad|rigid)[oa]|tens[oa]|apretad\\w*|inflad\\w*|inflando\\w*|inflo|duplic\\w*|al doble|grande|grandota|gord[oa]|llen[oa]|firme|creciendo|gases|abombad\\w*|globo)|(?:tens[oa]|apretad\\w*|infl(?:ad\\w*|o|ando\\w*)|abombad\\w*)(?: (?:la|el|su|de|del|que|hace|rato|un|antes|ayer|anoche|hoy|ahora|ya|esta|esa|tiene|manana|noche)){0,6} ${belly})\\b`,
       'g',
     ),
   },
@@ -145,10 +145,14 @@ export const lookalikes: readonly RegExp[] = [
   /\b(?:lech\w*|yogur\w*|crema|atole|avena|sopa|pure|papilla|caldo|liquid\w*|contenido|jug\w*|formula|popo|caca|evacuacion\w*|moco\w*|saliva|baba|panz\w*|panc\w*|barrig\w*|guat\w*|abdomen|estomag\w*|vientre|tripa|tripita)(?: (?!esta\b|anda\b|ella\b|nin)[a-z]+){0,7} (?:aguad|aguach|guang|flojit)\w*|\baguad\w*(?: (?:como|tipo|igual que))(?: (?:la|el|un|una))? (?:lech|yogur|crema|atole|avena|sopa|formula)\w*/g,
   // Another time, and not now.
   /\b(?:la|las) (?:ultima|primera|otra)s? ve(?:z|ces)(?: (?:pasada|anterior))?\b[^.;!?]{1,60}\b(?:esta vez|ahora|hoy|ya) (?:no\b|nada\b|ni\b|sin\b)/g,
+  /\bantes (?:[a-z]+ ){1,5}(?:convulsion\w*|ataques?|crisis|fiebres?|vomit\w*|sangr\w*|dol(?:or|ia)\w*)[^.;!?]{0,20}\b(?:lleva|llevamos|tiene|hace|va para)(?: \w+){1,4} (?:sin|que (?:ya )?no)\b(?: (?:ningun[oa]?|nada|una|uno|tener|dar|le|la|lo|da|dan|tiene|ha|tenido|dado))*/g,
+  // Somebody's at school.
+  /\b(?:hay|habia|hubo|andan?) (?:un|una|unos|unas|otr[oa]s?|vari[oa]s|much[oa]s|\d) (?:nin[oa]|companer(?:it)?[oa]|amiguit[oa]|alumn[oa])s?(?: [a-z]+){1,4} (?:en|de) su (?:salon|clase|escuela|kinder|guarderia|cole\w*|grupo|aula|jardin)\b/g,
+  /\b(?:nin[oa]s?|companer(?:it)?[oa]s?|amiguit[oa]s?|alumn[oa]s?) de su (?:salon|clase|escuela|kinder|guarderia|cole\w*|grupo|aula|jardin) (?:que )?(?:tienen?|esta|estan|tuvo|tuvieron|andan?|con)(?: [a-z]+){1,3}/g,
   // The caller's own breath, hands and sweat.
-  /\b(?:a mi )?me (?:cuesta|falta|faltaba|costo|costaba)(?: (?:hasta|trabajo|el|la|mucho))* (?:respir\w*|aire)(?: (?:a mi\b|(?:del|de la|de|con|por|por el|por la)(?: (?:puro|pura|tanto|tanta|el|la|los))* (?:susto|disgusto|miedo|nervios|coraje|llanto|angustia|estres|ansiedad|impresion)))|\ba mi me (?:cuesta|falta)(?: (?:el|la|trabajo))* (?:respir\w*|aire)|\byo (?:soy )?(?:la que |el que )?(?:ya |casi )?no puedo (?:ni )?respirar|\bme tembl\w+(?: (?:mucho|las|todas|hasta|bien))* (?:manos?|piernas?|rodillas?)|\bme ahog(?:o|aba) (?:yo|del?|con)\b(?: (?:la|el|los))? \w+/g,
+  /\b(?:a mi )?me (?:cuesta|falta|faltaba|costo|costaba)(?: (?:hasta|trabajo|el|la|mucho))* (?:respir\w*|aire)(?: (?:a mi\b|(?:del|de la|de|con|por|por el|por la)(?: (?:puro|pura|tanto|tanta|el|la|los))* (?:susto|disgusto|miedo|nervios|coraje|llanto|angustia|estres|ansiedad|impresion)))|\ba mi me (?:cuesta|falta)(?: (?:el|la|trabajo))* (?:respir\w*|aire)|\byo (?:soy )?(?:la que |el que )?(?:ya |casi )?no puedo (?:ni )?respirar|\bme t(?:em|iem)bl\w+(?: (?:mucho|las|todas|hasta|bien))* (?:manos?|piernas?|rodillas?)|\bme ahog(?:o|aba) (?:yo|del?|con)\b(?: (?:la|el|los))? \w+/g,
   // "El que vomita es el hermano."
-  /\b(?:el|la|quien|los|las) que (?!(?:no )?respir)(?:[a-z]+ ){1,5}(?:es|son|fue) (?:(?:el|la|su|mi|los|las) )?(?:otr[oa] )?(?:herman|gemel|prim|espos|marid|abuel|suegr|perr|gat|mama|papa|vecin|yo\b)\w*/g,
+  /\b(?:el|la|quien|los|las) que (?!(?:no )?respir)(?:[a-z]+ ){1,5}(?:es|son|fue) (?:(?:el|la|su|mi|los|las) )?(?:otr[oa]s? (?:nin|hij|beb|nen|chic)|(?:otr[oa] )?(?:herman|gemel|prim|espos|marid|abuel|suegr|perr|gat|mama|papa|vecin|yo\b))\w*/g,
   // The weather's.
   /\bsud(?:a|ando|or\w*|oros[oa])(?: \w+)? (?:porque|por|de|con)(?: (?:hace|hacen|el|la|tanto|puro|este|esta|mucho|aqui|estamos|a))* (?:\d+ grados|calor\w*|bochorno|verano|sol)\b/g,
   /\bahog\w*(?: pero)? de (?:la |pura |tanta )?risa\b|\bsoy yo (?:la|el) que no (?:puede|puedo) respirar\b|\bno es (?:de|por) dolor\b/g,
@@ -159,9 +163,9 @@ export const lookalikes: readonly RegExp[] = [
   // Its own usual noise.
   /\brespir[ae](?:ndo)? (?:bien )?(?:como|igual que) (?:siempre|antes)(?:,? (?:con|hace) su (?:ruid\w+|ronquid\w+|silbid\w+|flem\w+))?(?: de (?:la traqueo\w*|siempre|las flemas))?(?! (?:pero|aunque|solo))|\b(?:hace |con )?su (?:ruidit\w*|ronquidit\w*|ronroneo)(?: (?:al|para|cuando) respir\w+)? (?:como|de) siempre\b|\b(?:suena|tapada|silba|chifla|ronca)(?: (?:la|de la|su))? (?:nariz|naricita)\b/g,
   // A child in its good colour.
-  /(?<=^|[,.;!] ?|\b(?:y|ella|el|bebe|nin[oa]|tod[oa]|bien|normal|piel|carita?|cachetes|cachetitos|mejillas|labios|labiecitos|color|buen color) )(?:esta |estan |sigue |anda |se ve |la veo |lo veo |bien |muy |tod[oa] )*rosad(?:it)?[oa]s?\b(?! (?:la|el|los|las|alrededor|por|en|de|como|con))/g,
+  /(?<=^|[,.;!] ?|\b(?:y|ella|el|bebe|nin[oa]|tod[oa]|bien|normal|piel|carita?|cachetes|cachetitos|mejillas|labios|labiecitos|color|buen color|brazos|cama|cuna|dormid[oa]|durmiendo|despiert[oa]|tranquil[oa]|content[oa]|feliz|jugando|lind[oa]|bell[oa]|gordit[oa]|activ[oa]|bonit[oa]|aqui|gracias|l[oa] (?:veo|tengo|traigo)) )(?:esta |estan |sigue |anda |se ve |la veo |lo veo |bien |muy |tod[oa] )*rosad(?:it)?[oa]s?\b(?! (?:la|el|los|las|alrededor|por|en|de|como|con))/g,
   /\bnada (?:aguad|floj|palid|morad|azul|dur|hinchad|inflad|calient)\w*/g,
-  /\b(?:respir[ae]|respirar|respire|respiro|respirando|respiramos) (?:hondo|profundo|profundamente)\b|\brespirador\b|\bun respiro\b/g,
+  /\b(?:respir[ae]|respirar|respire|respiro|respirando|respiramos) (?:hondo|profundo|profundamente)\b|\brespirador\b|\bun respiro\b|\b(?:centro|casa|casita|programa|servicio|familia|cuidados?|unidad|estancia|hogar|semana|dias?) del? respir[aeo]\b|\brespir[aeo] familiar\b/g,
   /(?<!\b(?:no|ni|sin|apenas|casi|nunca|puede|tampoco)(?: (?:esta|le|la|se|puede|puedo|pudo|podia|lo|me|nos|anda|parece|quiere|logra|deja|alcanza|consigue|va|sabe|veo|ve|noto|oigo|siento|muy|tan|del|todo|a|que))* ?)\brespir(?:a|e|ando|acion|ar)(?: (?:es|esta|va|se|ve|muy|todo|sigue|parece|super|perfectamente|totalmente|y|duerme|come|la|lo|veo|siente|de|forma|manera|por))* (?:bien(?! (?:feo|raro|rara|mal|rapid|agitad))|normal\w*|tranquil\w*|perfect\w*|parej\w*|suave\w*|seren\w*|bonit\w*|a gusto|de lo (?:mas |lo )?(?:bien|lindo|normal)|de lujo|de maravilla|como (?:siempre|debe|reloj\w*)|igual que siempre|sin (?:ningun |ninguna )?(?:problemas?|dificultad)|calmad\w*|facil\w*|regular|sol[oa]|tranquilamente)\b(?! no)/g,
   /\b(?:presion|prueba|pruebas|analisis|examen|examenes|tipo|muestra|banco|azucar) (?:de (?:la )?|en (?:la )?)?sangre\b|\bsangre fria\b|\bsangron\w*\b/g,
   /\b(?:medicin\w*|medicament\w*|jarabe|pastill\w*|gotas|remedio|plan|dosis|diazepam)(?: (?:de|para|contra|del))(?: (?:la|las|los|el|su|sus))? (?:fiebre|calentura|dolor|convulsion\w*|epilepsia|nauseas?|vomitos?|temperatura|respirar|sangre)\b/g,
