@@ -1,16 +1,15 @@
 /** What a nurse can do now, as her cases stand: only what is possible is offered to her. */
 import { type NurseOffer, nurseOffers } from '#src/wording/nurseSays.ts';
-import { type Desk, look, otherTaker } from './desk.ts';
+import { type Desk, type Looked, look, otherTaker } from './desk.ts';
 
 /** In the order she is likely to want them. */
 export async function offersNow(desk: Desk): Promise<readonly NurseOffer[]> {
   const { cases, turn } = desk;
-  const looked = await Promise.all(
-    (await look(desk, cases)).map(async (found) => ({
-      ...found.view,
-      others: (await otherTaker(desk, found)) !== null,
-    })),
-  );
+  const looked: (Looked['view'] & { readonly others: boolean })[] = [];
+  // One after the other: a transaction's connection runs one statement at a time.
+  for (const found of await look(desk, cases)) {
+    looked.push({ ...found.view, others: (await otherTaker(desk, found)) !== null });
+  }
   const parked = looked.length < cases.length;
   // Hers, or nobody's yet.
   const open = looked.filter(({ others }) => !others);
