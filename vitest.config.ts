@@ -10,6 +10,8 @@ export default defineConfig({
     maxWorkers: '100%',
     // Modules hold no state that a test changes, and what a worker has loaded and opened serves its next file.
     isolate: false,
+    // What a library will take away is a fault today.
+    execArgv: ['--throw-deprecation'],
     experimental: { viteModuleRunner: false },
     expect: { requireAssertions: true },
     // Only against a test that hangs: on a busy machine the random nights take minutes.
