@@ -53,17 +53,17 @@ export function parseAction(action: { readonly type: string; readonly params: un
   const { type, params } = action;
   if (!outwardTypes.has(type) || isImmediateRaise(type, params)) return { type: 'inside' };
   // Aftercare says a Say by itself; it is always a text.
-  if (type === 'say' && fieldOf(params, 'by') === undefined)
+  if (type === 'say' && lacks(params, 'by'))
     return outward.parse({ type, params: { say: params, by: 'text' } });
   return outward.parse({ type, params });
 }
 
 /** XState lists what it raises at once and has already heard. */
 function isImmediateRaise(type: string, params: unknown): boolean {
-  return type === 'xstate.raise' && fieldOf(params, 'delay') === undefined;
+  return type === 'xstate.raise' && lacks(params, 'delay');
 }
 
-/** One field of what a schema would take apart at many times the cost; undefined where there is none. */
-function fieldOf(params: unknown, name: string): unknown {
-  return typeof params === 'object' && params !== null ? Reflect.get(params, name) : undefined;
+/** Whether a field is not there, told without a schema, which would take all of it apart at many times the cost. */
+function lacks(params: unknown, name: string): boolean {
+  return Reflect.get(Object(params), name) === undefined;
 }

@@ -114,7 +114,7 @@ export function openCase(protocol: Protocol, file: FamilyFile | null, atMs: numb
 
 /** Takes one step. Throws if a machine ends in error: the shell then falls back to the safe message. */
 export function stepCase(protocol: Protocol, snapshots: CaseSnapshots, signal: CaseSignal): CaseStep {
-  const running = new Running(protocol, snapshots);
+  const running = runningOf(protocol, snapshots).copy();
   const wasOver = isOver(running);
   const wasTaken = running.pagingIsTaken;
   const told = wasTaken ? running.conversation.context.disposition : null;
@@ -156,5 +156,15 @@ function standing(running: Running, { machine, event }: CaseSignal): readonly Ef
 
 /** What the shell may know of a case between its steps. */
 export function viewCase(protocol: Protocol, snapshots: CaseSnapshots): CaseView {
-  return viewOf(new Running(protocol, snapshots));
+  const running = runningOf(protocol, snapshots);
+  looked.set(snapshots, running);
+  return viewOf(running);
+}
+
+/** A text is read against its case and then given to it: what was revived for the one serves the other. */
+const looked = new WeakMap<CaseSnapshots, Running>();
+
+function runningOf(protocol: Protocol, snapshots: CaseSnapshots): Running {
+  const known = looked.get(snapshots);
+  return known?.protocol === protocol ? known : new Running(protocol, snapshots);
 }

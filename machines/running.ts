@@ -44,19 +44,21 @@ const injected = new Set(['protocol', 'clinical', 'site']);
  * alone. The protocol is put in after XState has revived the rest: it is large, shared, and needs no reviving.
  */
 export class Running {
-  readonly #protocol: Protocol;
+  readonly protocol: Protocol;
   readonly #saved: CaseSnapshots;
+  #parsedPaging: Parsed | undefined;
+  #parsedAftercare: Parsed | undefined;
   #conversation: Conversation | undefined;
   #paging: Paging | undefined;
   #aftercare: Aftercare | undefined;
 
   constructor(protocol: Protocol, saved: CaseSnapshots) {
-    this.#protocol = protocol;
+    this.protocol = protocol;
     this.#saved = saved;
   }
 
   get conversation(): Conversation {
-    this.#conversation ??= this.#revived(restored(parse(this.#saved.conversation)));
+    this.#conversation ??= this.#revived(dislodgement.restoreSnapshot(parse(this.#saved.conversation), childless));
     return this.#conversation;
   }
 
@@ -65,7 +67,7 @@ export class Running {
   }
 
   get paging(): Paging {
-    this.#paging ??= this.#revivedWaits(paging.restoreSnapshot(parse(this.#saved.paging), childless));
+    this.#paging ??= this.#revivedWaits(paging.restoreSnapshot(this.#savedPaging, childless));
     return this.#paging;
   }
 
@@ -74,7 +76,7 @@ export class Running {
   }
 
   get aftercare(): Aftercare {
-    this.#aftercare ??= this.#revivedWaits(aftercare.restoreSnapshot(parse(this.#saved.aftercare), childless));
+    this.#aftercare ??= this.#revivedWaits(aftercare.restoreSnapshot(this.#savedAftercare, childless));
     return this.#aftercare;
   }
 
@@ -84,13 +86,20 @@ export class Running {
 
   /** Whether aftercare has not begun or has been ended, read off without reviving it. */
   get aftercareIsIdle(): boolean {
-    return (this.#aftercare?.value ?? parse(this.#saved.aftercare).value) === 'idle';
+    return (this.#aftercare?.value ?? this.#savedAftercare.value) === 'idle';
   }
 
   /** Whether somebody has the page, read off without reviving it. */
   get pagingIsTaken(): boolean {
-    const value = this.#paging?.value ?? parse(this.#saved.paging).value;
+    const value = this.#paging?.value ?? this.#savedPaging.value;
     return typeof value === 'object' && value !== null && 'taken' in value;
+  }
+
+  /** The same case, to be moved on: who looks at this one goes on seeing it as it stood. */
+  copy(): Running {
+    const copy = new Running(this.protocol, this.#saved);
+    copy.#conversation = this.#conversation;
+    return copy;
   }
 
   /** What is to be kept; a machine that nobody asked for is kept as it was, and for the conversation every text asks. */
@@ -102,38 +111,31 @@ export class Running {
     };
   }
 
+  get #savedPaging(): Parsed {
+    this.#parsedPaging ??= parse(this.#saved.paging);
+    return this.#parsedPaging;
+  }
+
+  get #savedAftercare(): Parsed {
+    this.#parsedAftercare ??= parse(this.#saved.aftercare);
+    return this.#parsedAftercare;
+  }
+
   #revived(snapshot: Conversation): Conversation {
-    return { ...snapshot, context: { ...snapshot.context, protocol: this.#protocol } };
+    return { ...snapshot, context: { ...snapshot.context, protocol: this.protocol } };
   }
 
   #revivedWaits<S extends Paging | Aftercare>(snapshot: S): S {
-    const { clinical, site } = this.#protocol;
+    const { clinical, site } = this.protocol;
     return { ...snapshot, context: { ...snapshot.context, clinical, site } };
   }
 }
 
 type Parsed = Snapshot<unknown> & { readonly value: unknown };
 
-/** A text is read against its case and then given to it, so what was made of a saved snapshot for the one serves the other. */
-const parsedOf = new WeakMap<object, Parsed>();
-const restoredOf = new WeakMap<Parsed, Conversation>();
-
 function parse(saved: unknown): Parsed {
-  const known = typeof saved === 'object' && saved !== null ? parsedOf.get(saved) : undefined;
-  if (known !== undefined) return known;
   const { status, output, ...rest } = savedSnapshot.parse(saved);
-  const parsed: Parsed =
-    status === 'active'
-      ? { ...rest, status, error: undefined, output: undefined }
-      : { ...rest, status, error: undefined, output };
-  if (typeof saved === 'object' && saved !== null) parsedOf.set(saved, parsed);
-  return parsed;
-}
-
-function restored(parsed: Parsed): Conversation {
-  const known = restoredOf.get(parsed);
-  if (known !== undefined) return known;
-  const conversation = dislodgement.restoreSnapshot(parsed, childless);
-  restoredOf.set(parsed, conversation);
-  return conversation;
+  return status === 'active'
+    ? { ...rest, status, error: undefined, output: undefined }
+    : { ...rest, status, error: undefined, output };
 }
