@@ -53,8 +53,7 @@ export function parseAction(action: { readonly type: string; readonly params: un
   const { type, params } = action;
   if (!outwardTypes.has(type) || isImmediateRaise(type, params)) return { type: 'inside' };
   // Aftercare says a Say by itself; it is always a text.
-  if (type === 'say' && lacks(params, 'by'))
-    return outward.parse({ type, params: { say: params, by: 'text' } });
+  if (type === 'say' && lacks(params, 'by')) return outward.parse({ type, params: { say: params, by: 'text' } });
   return outward.parse({ type, params });
 }
 
