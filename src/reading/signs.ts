@@ -156,12 +156,19 @@ class Notes {
   }
 }
 
+/** A statement's words as the text has them: in a list they have lost their commas. */
+function asWritten(statement: string, text: string): string {
+  if (text.includes(statement)) return statement;
+  const words = statement.split(' ').map((word) => word.replace(/[\\^$.*+?()[\]{}|/]/g, '\\$&'));
+  return text.match(new RegExp(words.join('[ ,]+')))?.[0] ?? statement;
+}
+
 /** The text without the words from the negation to the last sign it takes back. */
 function withoutDenial(text: string, statement: string, hits: readonly Hit[], words: Words): string {
   const end = Math.max(...hits.map((hit) => hit.end));
   const negator = [...statement.slice(0, end).matchAll(words.negator)][0];
   if (!negator) return text;
-  const denial = statement.slice(negator.index, end);
+  const denial = asWritten(statement.slice(negator.index, end), text);
   // "Yes we have it and no he isn't bleeding": that no goes too; one that opens the text may be the answer.
   const before = statement.slice(0, negator.index).match(words.noBefore)?.[0] ?? '';
   const whole = `${before}${denial}`;

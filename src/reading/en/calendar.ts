@@ -73,7 +73,8 @@ export const feasts: readonly {
   readonly from: readonly [number, number];
   readonly to: readonly [number, number];
 }[] = [
-  { pattern: /\b(?:christmas|xmas|x-mas)(?: eve| day)?\b/g, from: [12, 24], to: [12, 25] },
+  { pattern: /\b(?:christmas|xmas|x-mas) eve\b/g, from: [12, 24], to: [12, 24] },
+  { pattern: /\b(?:christmas|xmas|x-mas)(?: day)?\b/g, from: [12, 24], to: [12, 25] },
   { pattern: /\bboxing day\b/g, from: [12, 26], to: [12, 26] },
   { pattern: /\bnew years? eve\b/g, from: [12, 31], to: [12, 31] },
   { pattern: /\bnew years? day\b/g, from: [1, 1], to: [1, 1] },

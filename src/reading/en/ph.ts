@@ -18,7 +18,8 @@ export const slightlyAbove =
 /** Numbers that belong to something else: amounts, times, counts, lengths, "out of 14", "not 5". */
 export const otherNumbers: readonly RegExp[] = [
   /\b(?:\w+er|more|less) than (?:the |a )?\d+(?:\.\d+)?(?=,? (?:but |its |it is |so )*(?:more like|closer to|nearer))/g,
-  /\b\d+(?:\.\d+)? ?(?:ml|mls|cc|ccs|oz|ounces?|kg|kgs|lbs?|pounds?|cm|inch\w*|minutes?|mins?|hours?|hrs?|seconds|secs|days?|weeks?|strips?|nurses?|people|of us|adults|carers?|staff|doctors?|grown ?ups|of them|different|separate|checks?|squares?|box|boxes|tries|try|times|am|pm|percent|%|fr|drops?|x)\b/g,
+  /\b\d+(?:\.\d+)? ?(?:ml|mls|cc|ccs|oz|ounces?|kg|kgs|lbs?|pounds?|cm|inch\w*|minutes?|mins?|hours?|hrs?|seconds|secs|days?|weeks?|strips?|nurses?|people|of us|adults|carers?|staff|doctors?|grown ?ups|of them|different|separate|checks?|squares|boxes|tries|try|times|am|pm|percent|%|fr|drops?|x)\b/g,
+  /\b\d+(?:\.\d+)? ?(?:square|box)\b(?<!\b(?:number|no|nr|the|ph) ?\d{1,2}(?:\.\d)? ?\w{3,6})/g,
   /\b\d{1,2}:\d{2}(?: ?[ap]m)?\b/g,
   /\b\d{1,2} ?(?:o ?clock|st|nd|rd|th)\b/g,
   /\b(?:temp|temperature|fever) (?:is |of |was )?\d+(?:\.\d+)?\b/g,

@@ -48,7 +48,7 @@ export const illSince = new RegExp(
   'g',
 );
 /** A time at which something is due, and where what is said of it ends. */
-export const dueEnd = /[;!?]|[.,](?!\d)|\bbut\b|\bso\b/;
+export const dueEnd = /[;!?]|[.,](?!\d)|\bbut\b|\bso\b|\band\b(?= (?:he|she|hes|shes|his|her|needs?)\b)/;
 export const dueTime = /\b(?:due|meds?|medicines?|medication|dose|doses|pills?|insulin)\b/;
 export const quarterMonths = '3 months';
 export const quarterYear = /\b(?:a )?quarter of (?:a|the|1) year\b/;

@@ -12,7 +12,7 @@ export const nose =
 export const gFirm =
   /\b(?:g ?-?tubes?|gtubes?|gtub|gtbe|gtue|gt|gastrostomy|gastric tube|pegs?(?: tube)?|g ?-?buttons?|gastrostomy buttons?|(?<=\b(?:its|was|just) (?:just )?(?:a |the )?)g|(?<=(?:^|[,.;] ?)(?:a )?)g(?= ?(?:[,.;]|$)))\b/g;
 export const g =
-  /\b(?:g ?-?tubes?|gtubes?|gtub|gtbe|gtue|gt|gastrostomy|gastric(?: tube)?|peg(?: tube)?|gastro(?: ?-?tube)?|stomach tube|g ?-?buttons?|(?:gee|jee|ghee|ge) ?-?(?:tube|button)s?|(?:only|just) (?:goes |going )?(?:straight |right |directly |down )?(?:in|into|to|inside) (?:the |her |his )?(?:stomach|tummy|belly)|(?:of|in|into|to|for) (?:the |her |his )?(?:stomach|belly|tummy) only)\b|(?<!\d ?)\bg\b/g;
+  /\b(?:g ?-?tubes?|gtubes?|gtub|gtbe|gtue|gt|gastrostomy|gastric(?: tube)?|peg(?: tube)?|gastro(?: ?-?tube)?|stomach tube|g ?-?buttons?|(?:gee|jee|ghee|ge) ?-?(?:tube|button)s?|(?:only|just) (?:goes |going )?(?:straight |right |directly |down )?(?:in|into|to|inside) (?:the |her |his )?(?:stomach|tummy|belly)|(?:of|in|into|to|for) (?:the |her |his )?(?:stomach|belly|tummy) only|(?:^|the )stomach (?:(?:1|one) )?only|stomach (?:1|one) only|(?:only|just) (?:the )?stomach (?:1|one))\b|(?<!\d ?)\bg\b/g;
 
 /** Words for a tube of either kind: a G may be a button or have a balloon, and so may a GJ. */
 export const eitherKind =
@@ -26,7 +26,7 @@ export const halfOut =
 
 /** In a first text: a tube that is not out, or not all of it. */
 export const stillIn =
-  /(?<!\b(?:tape|dressing|plaster|bandage|cap|gauze)s? (?:\w+ ){0,4}(?:came|comes|fell|is|peeled|popped) off\b.{0,40})\b(?:tube|button|it|its|balloon|tip)(?: is)? still (?:in|inside)\b(?! but (?:it )?(?:looks?|seems?|smells?|leak\w*|is (?:red|sore|leak\w*)))|\bonly the tip\b|\b(?:out|up) (?:about |by )?(?:an?|1|2|half an?) inch\w*\b|\bsticking out (?:further|farther|more|a lot)\b|\b(?:tube|button) is (?:coming|sticking|poking|hanging) out\b|\bput it back (?:in )?but\b/;
+  /\b(?=(?:tube|button|its?|balloon|tip) )(?<!\b(?:tape|dressing|plaster|bandage|cap|gauze)s? (?:\w+ ){0,4}(?:came|comes|fell|is|peeled|popped) off\b.{0,40})(?:tube|button|it|its|balloon|tip)(?: is)? still (?:in|inside)\b(?! but (?:it )?(?:looks?|seems?|smells?|leak\w*|is (?:red|sore|leak\w*)))(?<!\b(?:leak\w{0,5}|red|sore|infected|smelly|clogged|blocked)\b[^.!?]{0,30})|\bonly the tip\b|\b(?:out|up) (?:about |by )?(?:an?|1|2|half an?) inch\w*\b|\bsticking out (?:further|farther|more|a lot)\b|\b(?:tube|button) is (?:coming|sticking|poking|hanging) out\b|\bput it back (?:in )?but\b/;
 /** A kind, or the state half out, taken back: "not a gj". */
 export const notThat =
   /\b(?:(?:not|isnt|wasnt|never|aint) (?:like )?(?:had |been |was )?(?:a |an |the |her |his |really |just )*|no (?:a |an )?|(?:nothing to do with|nowhere near|doesnt (?:go|reach|get)(?: down)? (?:to|in|into|as far as)|not (?:in|into|to|down|as far as)) (?:the |his |her )?|before (?:that )?(?:it )?(?:was |had )?(?:just )?(?:an? |the )?)$/;

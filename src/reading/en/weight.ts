@@ -6,7 +6,8 @@ export const joined = '-|/|\\bor\\b|\\bto\\b|\\band\\b';
 export const stone = 'stones?|(?<!1)st\\b|(?<=1)st\\b(?= ?\\d+(?! ?(?:nd|rd|th|st)\\b))';
 export const pound = 'lbs?\\b|lb(?=\\d)|lbs(?=\\d)|pounds?\\b|pouns?\\b|punds?\\b|#';
 export const ounce = 'oz\\b|ozs\\b|ounces?\\b';
-export const kilogram = 'kgs?\\b|kg(?=\\d{3}\\b)|kgms?\\b|kilos?\\b|kilogram\\w{0,3}\\b|kilogrammes?\\b|keys\\b|k\\b';
+export const kilogram =
+  '(?:and a (?:bit|little) )?(?:kgs|kilos|kilograms)\\b|kgs?\\b|kg(?=\\d{3}\\b)|kgms?\\b|kilos?\\b|kilogram\\w{0,3}\\b|kilogrammes?\\b|keys\\b|k\\b';
 export const gram = 'g\\b|gr\\b|gms?\\b|grams?\\b|grammes?\\b';
 export const kilogramAlone = /\b(?:kgs?|kilos?|kilograms?|kilogrammes?|metric)\b/;
 export const poundAlone = /\b(?:lbs?|pounds?)\b/;
@@ -26,6 +27,8 @@ export const otherNumbers: readonly RegExp[] = [
   /\b\d+(?:\.\d+)? ?-?(?:years?|yrs?|yo|y\/o|months?|mos?|weeks?|wks?|days?|minutes?|mins?|hours?|hrs?|seconds?|secs?|moments?|ml|cc|cm|inch\w*|grams?|grammes?|gms?|fr|french|am|pm|%|ft|feet|foot|th|nd|rd|m ago)\b(?: old)?/g,
   /\b\d{1,4}[/-]\d{1,2}(?:[/-]\d{2,4})?\b(?=.*[/-])/g,
   /\b\d{1,2}:\d{2}\b/g,
+  // "7 something kilos".
+  /\b\d+(?:\.\d+)? (?:and |point )?(?:something|a bit(?= (?:lbs?|pounds?)))\b/g,
   /\b(?:step|number|in|since|size|age|aged|for(?: an?| only)?) \d+t?\b|\b\d+t\b/g,
 ];
 export const unknown =

@@ -24,4 +24,4 @@ export const wrote =
   /^(?:(?:yes|yeah|i think|so|well) )*(?:my|his|her|our|the) (?!number\b)\w+(?: \w+)? (?:has |have |is |was |had |did |just |already |been )*(?:texted|texts|texting|messaged|messaging|wrote|written|writing|contacted|started|did)(?: (?!not\b)\w+){0,5}$/;
 /** Nobody else. */
 export const onlyMe =
-  /\b(?:(?:just|only) (?:me|i am|im|i|us)|no other\w*|none of (?:us|them)|theres only (?:me|us)|(?:im|i am|i was) (?:the )?(?:first|only)(?: one)?|i texted first|nobody|no ?one|havent|hasnt)\b/;
+  /\b(?:(?:just|only) (?:me|i am|im|i|us)|no other\w*|none of (?:us|them)|theres only (?:me|us)|(?:im|i am|i was) (?:the )?(?:first|only)(?: one)?|i texted first|nobody|no ?one|(?:havent|hasnt)(?! (?:(?:got|really|honestly) )?(?:an?|the|any|no) (?:clue|notion|idea|foggiest|scooby|inkling|info\w*)))\b/;

@@ -73,7 +73,7 @@ export const outABit =
   /\bout (?:a (?:little )?bit|a little|slightly|some|partly|partially|halfway|half way|part way)\b/;
 /** The first time, told again. */
 export const beforeItCameOut =
-  /\b(?:til|till|until|when|before|since|after) (?:it|the tube|her tube|his tube|this|this thing) (?:first |done |went and )?(?:came|come|fell|popped|pulled|slipped|was out|went)\b/;
+  /\b(?:til|till|until|when|while|before|since|after|as|by then|the (?:time|moment|minute|second|instant)(?: that)?) (?:it|the tube|her tube|his tube|this|this thing) (?:first |done |went and )?(?:came|come|fell|popped|pulled|slipped|was out|went)\b/;
 export const outAgain =
   /\b(?:(?:came|come|comes|fell|fallen|falls|popped|pops|slipped|slid|pulled|pulls|yanked|pushed|pops|went|is|its|tube|button|it|coughed) (?:it |right |back |just |the tube |all the way |completely )*out(?: all the way| completely)? (?:again|already|once more|a second time)|(?:came|come|comes|fell|popped|slipped|slid|pushed) (?:it |right |just )*back out|out again|out the rest of the way|(?:all the way|completely|fully|totally|entirely) out|(?:whole thing|all of it|rest of it) (?:is |came |fell |has come |popped |slid )out|now (?:its |it is )?out$|(?:tube|button|it|its|shes|hes|she|he|baby|temporary|new one|temp tube|foley|catheter) (?:\w+ ){0,3}(?:fell out|came out|popped out|pulled (?:it |the tube |the new (?:one|tube) )?out|slipped out|came off|is out|pushed (?:it )?out|yanked (?:it )?out|slid out|fallen out|come out))\b|^(?:its |it is |tube )?(?:fell |came |popped |slipped |is )?(?:out|back out)(?: (?:now|again))?$/;
 /** What comes out through a tube is not the tube. */
