@@ -17,6 +17,8 @@ export const contractions: readonly Rewrite[] = [
   [/\b(?:bn|vien)\b/g, 'bien'],
   [/\bd\b(?= )/g, 'de'],
   [/\bdel (?=(?:19|20)\d{2}\b)/g, 'de '],
+  // "Abril del 26" names a year.
+  [new RegExp(`\\b${month} (?:del(?: ano)?|de) ([12]\\d)\\b(?![/:.]\\d| ?de )`, 'g'), '$1 de 20$2'],
   // The younger of what it may mean: the tract is no older than that.
   [/\b(lunes|martes|miercoles|jueves|viernes|sabado|domingo) antepasado\b/g, '$1 pasado'],
   // "En marzo hara 3 anos": years that are nearly full, and no date of its own.

@@ -4,14 +4,14 @@
 export const gj =
   /\b(?:(?:sonda |tubo |boton )?g ?[-/]? ?j(?: ?-?(?:tube|tubo|sonda))?|gj ?tubes?|g y j|gastro ?-?y?eyun\w*|gastro ?-?jejun\w*|transgastric\w*|transpilorica|peg ?-?j|gastrostomia y yeyun\w*|combinad[oa]|estomago y (?:\w+ ){0,2}(?:intestino|yeyuno)\w*|(?:intestino|yeyuno)\w* y (?:\w+ ){0,2}estomago)\b/g;
 export const jFirm =
-  /\b(?:j ?-?tubes?|jtubes?|(?:tubo|sonda|boton)(?: de(?: tipo)?)? j|(?<=\b(?:salio|cayo|zafo|safo|arranco|jalo|saco|quito|solto|trae|tiene|usa|lleva|tenia|traia|usaba) (?:la|el|su|una|un) )j|yeyunostom\w*|yeyunal|jejunostom\w*|pej)\b/g;
+  /\b(?:j ?-?tubes?|jtubes?|(?:tubo|sonda|boton)(?: de(?: tipo)?)? j|j(?<=\b(?:salio|cayo|zafo|safo|arranco|jalo|saco|quito|solto|trae|tiene|usa|lleva|tenia|traia|usaba) (?:la|el|su|una|un) j)|yeyunostom\w*|yeyunal|jejunostom\w*|pej)\b/g;
 export const j =
   /\b(?:j ?-?tubes?|jtubes?|(?:tubo|sonda|boton)(?: de(?: tipo)?)? j|yeyun\w*|jejun\w*|pej)\b|(?<![-/] ?)\bj\b|\bjota\b/g;
 export const noseFirm = /\b(?:n ?-?g ?-?tubes?|ngs?|sng|naso\w+|(?:por|de|en) (?:la|su) (?:nariz|naricita|fosa))\b/g;
 export const nose =
   /\b(?:n ?-?[gj] ?-?tubes?|n[gj]s?|sng|naso\w*|nariz|naricita|nasal)\b(?! (?:esta |muy |toda |un poco )*(?:tapada|mocosa|congestionada|con mocos|roja|suelta))/g;
 export const gFirm =
-  /\b(?:g ?-?tubes?|gtubes?|gt|(?:tubo|sonda|boton)(?: de(?: tipo)?)? g|(?<=\b(?:salio|cayo|zafo|safo|arranco|jalo|saco|quito|solto|trae|tiene|usa|lleva|tenia|traia|usaba) (?:la|el|su|una|un) )g(?![-/ ]?j)|(?:sonda|tubo|boton) (?:de |por |para )?(?:la )?gastro\w*|gastrostom\w*|(?<!\b(?:contenidos?|jugos?|liquidos?) )gastric[oa]|peg)\b/g;
+  /\b(?:g ?-?tubes?|gtubes?|gt|(?:tubo|sonda|boton)(?: de(?: tipo)?)? g|g(?<=\b(?:salio|cayo|zafo|safo|arranco|jalo|saco|quito|solto|trae|tiene|usa|lleva|tenia|traia|usaba) (?:la|el|su|una|un) g)(?![-/ ]?j)|(?:sonda|tubo|boton) (?:de |por |para )?(?:la )?gastro\w*|gastrostom\w*|(?<!\b(?:contenidos?|jugos?|liquidos?) )gastric[oa]|peg)\b/g;
 export const g =
   /\b(?:g ?-?tubes?|gtubes?|gt|(?:tubo|sonda|boton)(?: de(?: tipo)?)? g|gastro\w*|gastric[oa]|peg|solo (?:va )?(?:al|en el|hasta el) estomago|(?:va|llega) (?:directo|derecho|directamente) (?:al|hasta el) estomago(?! y (?:al|el|la|a|sigue|luego|despues) )|al estomago (?:nada mas|solamente|solo))\b|(?<!\d ?)\bg\b|\bge\b/g;
 
