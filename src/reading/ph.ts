@@ -60,10 +60,14 @@ function overlap(one: PhReading, other: PhReading): PhReading | null {
   return isOpen && above.low < below.high ? { low: above.low, high: below.high } : null;
 }
 
+/** The text without the numbers that belong to something else. */
+function counted(text: string, { ph: { otherNumbers } }: Lexicon): string {
+  return otherNumbers.reduce((rest, pattern) => rest.replace(pattern, ' | '), text);
+}
+
 function plainReading(text: string, lexicon: Lexicon): Found<PhReading> {
   const words = lexicon.ph;
-  const counted = words.otherNumbers.reduce((rest, pattern) => rest.replace(pattern, ' | '), text);
-  const readings = readingsIn(counted, lexicon);
+  const readings = readingsIn(counted(text, lexicon), lexicon);
   const [reading, ...others] = readings;
   if (!reading) return /\d/.test(text) || text.search(words.unreadable) !== -1 ? { unclear: 'unreadable' } : null;
   if (others.length > 0) {
@@ -110,6 +114,6 @@ export function phCorrected(said: Said): PhReading | null {
   const found = (corrected && plainReading(corrected.after, words)) ?? plainReading(kept, words);
   if (found && 'value' in found) return found.value;
   // A doubtful correction counts at its highest: it can only void what was read before.
-  const high = Math.max(...readingsIn(kept, words).map((reading) => reading.high));
+  const high = Math.max(...readingsIn(counted(kept, words), words).map((reading) => reading.high));
   return Number.isFinite(high) && high <= scale.most ? { low: high, high } : null;
 }

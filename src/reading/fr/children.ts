@@ -8,7 +8,7 @@ export const itIs = '(?:cest(?: pour)?|il sagit de|pour|cetait)';
 export const or = 'ou(?: bien)?';
 export const not = 'pas(?: pour)?|cest pas|ce nest pas';
 const child = '(?:fils|fille|petite?|enfant|bebe|neveu|niece|voisine?|filleule?)';
-export const none = `^(?:aucune?(?: des (?:deux|trois|quatre|\\d))?|personne (?:de|sur) (?:la|votre|cette) liste|(?:pas|absente?) (?:de|sur|dans) (?:la|votre|cette) liste|(?:cest |ce est |il s agit de |ce n est |est )*(?:pas )?aucune? (?:dentre|de|d) ?(?:eux|elles|ces 2|ceux la|celles la)|personne|ni (?:l |le )?une? ni (?:l |le )?autre|une? autre(?: enfant)?|cest une? autre(?: enfant)?|(?:cest |il est |elle est )?pas (?:une? )?(?:des |de )?(?:miens|miennes|mes enfants|mon enfant))(?:,? (?:cest|je garde|jai)(?: (?:le|la|l|un|une|ma|mon|mes|celle|celui))* (?:petite? )?${child}(?: (?:\\w+ ?){1,4})?)?[.! ]*$`;
+export const none = `^(?:aucune?(?: des (?:deux|trois|quatre|\\d))?|personne (?:de|sur) (?:la|votre|cette) liste|(?:pas|absente?) (?:de|sur|dans) (?:la|votre|cette) liste|(?:cest |ce est |il s agit de |ce n est |est )*(?:pas )?aucune? (?:dentre|de|d) ?(?:eux|elles|ces 2|ceux la|celles la)|personne|ni (?:l |le )?une? ni (?:l |le )?autre|une? autre(?: enfant)?|cest une? autre(?: enfant)?|(?:cest |il est |elle est )?pas (?:une? )?(?:des |de )?(?:miens|miennes|mes enfants|mon enfant))(?:,? (?:cest|je garde|jai)(?: (?:le|la|l|un|une|ma|mon|mes|celle|celui))* (?:petite? )?${child}(?: \\w+){0,9})?[.! ]*$`;
 /** Said of a child after the name: not the one this is about. */
 export const well = '(?:dort|va (?:tres )?bien|est (?:\\w+ )?(?:au lit|tranquille|couchee?|a l ecole))';
 /** Another child, told by one of the family's; said of the writer it is the caller. */

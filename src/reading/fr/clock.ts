@@ -24,7 +24,7 @@ function pastHour(word: string | undefined): number {
 /** Longest forms first; what one has read the next no longer sees. */
 export const clockForms: readonly ClockForm[] = [
   {
-    pattern: /\bmidi et (quart|demie?|\d{1,2})\b/g,
+    pattern: /\bmidi (?:et )?(quart|demie?|\d{1,2})\b(?! ?(?:h|heures?|ml|cc|fois|ou|a)\b)/g,
     read: (m) => ({ hour: 12, minute: pastHour(m[1]), half: 'p' }),
   },
   { pattern: /(?<!apres[ -])\bmidi\b/g, read: () => ({ hour: 12, minute: 0, half: 'p' }) },

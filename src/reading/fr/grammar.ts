@@ -23,7 +23,7 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
   [/(?<!\b(?:est|etait|ete|et) )\bne (?!en\b|le \d|au\b|a \d|premat|depuis|y a|il y a|avec|avant)/g, ''],
   [/\b(?:ils?|i) ?y ?a\b|\bilya\b|\bya\b|\by ?a\b/g, 'y a'],
   [/\b(?:ils?|i) y en a\b|\byen a\b/g, 'y en a'],
-  [/(?<!\b(?:sonde|tube|bouton|g|type|\d) ?)\bj (?=[aeiouyh])/g, 'j'],
+  [/(?<!\b(?:sonde|tube|bouton|g|type|\d|gj? ou(?: une?)?) ?)\bj (?=[aeiouyh])/g, 'j'],
   [
     /(?<!\b(?:sonde|tube|bouton|type|une?|la|le|de|\d) ?)\bg (?=(?:pas|pa|une?|les?|la|des|du|perdu|trouve|mis|pousse|essaye?|tout|tt|rien|jamais|bien|fait|eu|vu|oublie|retrouve|jete|garde|peur|besoin|reussi|force|remis|besoin|deja|plus|que|aucune?|mal|du|nettoye|lave|rempli|tire|mes?|ma|mon)\b)/g,
     'jai ',
@@ -61,7 +61,10 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
   [/\bcbon\b/g, 'cest bon'],
   [/\bpa\b/g, 'pas'],
   [/(?<=\d)o(?=\d|\b)/g, '0'],
-  [/\btout es\b/g, 'tout est'],
+  [/\btoute? es\b|\btoute est (?=(?:beau|correct|bon|ok|legit|parfait|pret|normal)\b)/g, 'tout est '],
+  [/\bje (?:vous |t |te |vous en |te en |t en )?prie\b/g, 'svp'],
+  [/\b(j?)ari(?=v(?:e|es|ee|er|ais|ait|ons)\b)/g, '$1arri'],
+  [/\bmet+re\b(?<=\b(?:la|les|a le) \w+)/g, 'mettre'],
   [/\bhosto\b/g, 'hopital'],
   [/\br ?\. ?a ?\. ?s\b\.?/g, 'ras'],
   [/\bni[ckq]+u?el(?:le)?s?\b|\bnikel\b/g, 'nickel'],
@@ -92,7 +95,7 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
   [/\b(?:pb|pbs|prb|prob|problm)\b/g, 'probleme'],
   [/\ba (?:peu|peut) ?pres?\b/g, 'environ'],
   [
-    /\bsa (?=(?:fait|saigne|veut|va|rentre|marche|coule|fuit|passe|sort|glisse|colle|bloque|force|y|se|a|me|reste|tient|bouge|entre|vient|donne|dit)\b)/g,
+    /\bsa (?=(?:fait|saigne|veut|va|rentre|marche|coule|fuit|passe|sort|ressort|revient|remonte|suinte|repart|tombe|glisse|colle|bloque|force|y|se|a|me|reste|tient|bouge|entre|vient|donne|dit)\b)/g,
     'ca ',
   ],
   [/\b(?:fai|fais) (\d)/g, 'fait $1'],
@@ -103,7 +106,7 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
   [/\bball?on+et+e?s?\b/g, 'ballonnet'],
   // "Ras il a tout pris": all is well, and then a statement of its own.
   [
-    /\b(ras|nickel(?: chrome)?|impec\w*|parfait|super|genial|top|(?:cest|tout est) (?:tout )?(?:fait|bon|ok|nickel|regle|parfait)|ca y est|tout (?:va )?bien|ca (?:roule|va bien)|(?:cest|elle est|il est|tout est|ballon\w* est) (?:bien )?(?:fixee?|scotchee?|collee?|gonflee?|attachee?|rentree?|dedans|en place|intacte?)) (?=(?:je|jl?|jai|il|elle|on|nous|ils|elles|ca|cest|tout)\b)(?!tout (?:seule?|de|doucement)\b)/g,
+    /\b(ras|nickel(?: chrome)?|impec\w*|parfait|super|genial|top|(?:cest|tout est) (?:tout )?(?:fait|bon|ok|nickel|regle|parfait)|ca y est|tout (?:va )?bien|ca (?:roule|va bien)|(?:cest|elle est|il est|tout est|ballon\w* est) (?:bien )?(?:fixee?|scotchee?|collee?|gonflee?|attachee?|rentree?|dedans|en place|intacte?)) (?=(?:je|jl?|jai|jen|il|elle|on|nous|ils|elles|ca|cest|tout)\b)(?!tout (?:seule?|de|doucement)\b)/g,
     '$1, ',
   ],
   [/(?<!\bmal en )\bpis\b/g, 'puis'],
@@ -131,6 +134,23 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
   [
     /\b(y a|depuis|fait) (\w+ (?:heures?|h|minutes?|min|jours?|semaines?|mois|ans?)),? (?=(?:deux|trois|quatre|cinq|six|sept|huit|neuf|dix|onze|\d{1,2}) (?:heures?|h|minutes?|min|jours?|semaines?|mois|ans?)\b)/g,
     '$1 $2 ou ',
+  ],
+  // A day said beside a feast is the day.
+  [
+    new RegExp(
+      `\\b(\\d{1,2} ${month}(?: derniere?| passe)?(?: (?:19|20)\\d{2})?),? (?:juste )?(?:au retour|avant|apres|pendant|lors|entre)(?: (?:de|des|du|les?|la|fetes|vacances))* (?:noel|nouvel an|paques|toussaint)\\b`,
+      'g',
+    ),
+    '$1',
+  ],
+  // The child who leaves the hospital is no tube that comes out; an illness is no tube.
+  [
+    /\b(?:sort|sortie?|sortons|sortis)(?: tout juste| juste| a peine)? (?=de (?:(?:le|la) )?(?:hopital|neonat\w*|maternite|rea\w*)\b)/g,
+    'quitte ',
+  ],
+  [
+    /\bgastro\b(?<=\b(?:attrap|chop|ramass|pogn|refil|couv|transmi|ramen)\w{0,4} (?:la|une|sa) gastro)/g,
+    'gastroenterite',
   ],
   // "La semaine dernière, mardi": the last such day.
   [/\b(?:la )?semaine (?:derniere|passee),? (?:le )?((?:lun|mar|mercre|jeu|vendre|same)di|dimanche)\b/g, '$1 dernier'],

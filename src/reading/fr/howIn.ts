@@ -3,7 +3,7 @@
 const force =
   '(?:pousse\\w*|poussant|pousser|force\\w*|forcer|appuye\\w*|insist\\w*|forc\\w*|pes(?:e|er|ais|ant) (?:fort|dessus|dur)|presser|presse (?:fort|dessus)|bourr(?:e|er|ant)\\b|lutte\\w*|batt\\w*|bataille\\w*)';
 export const wentHard = new RegExp(
-  `\\b(?:dur(?:e|ement)?|difficile(?:ment)?|difficultes?|peniblement|penible|${force}|force\\w*|du mal|(?:beaucoup|pas mal|un peu) de (?:mal|peine)|resist\\w*|resistance|galer\\w*|serree?|raide|tourne\\w*|tortill\\w*|visse\\w*|pression|delicat|complique\\w*|laborieu\\w*|tendu|(?:apres|en|a|de|au bout de|fallu|fait|mis|pris|faut) (?:de )?(?:plusieurs|quelques|2|3|4|5|6|beaucoup|la deuxieme|le deuxieme|le 2e|le troisieme|deuxieme|troisieme|2eme|3eme)(?: \\w+)? ?(?:essais?|fois|tentatives?|reprises|coups?)?|(?:2|3|4|5|plusieurs|deuxieme|troisieme|2eme|2e|3eme) (?:essais?|fois|tentatives?|reprises|coups?)|finalement|enfin par|a peine|hurl\\w*|crie|cri|rude|misere|de peine et de misere|tough|rush\\w*)\\b`,
+  `\\b(?:dur(?:e|ement)?|difficile(?:ment)?|difficultes?|peniblement|penible|${force}|force\\w*|du mal|(?:beaucoup|pas mal|un peu) de (?:mal|peine)|resist\\w*|resistance|galer\\w*|serree?|raide|tourne\\w*|tortill\\w*|visse\\w*|pression|delicat|complique\\w*|laborieu\\w*|tendu|(?:apres|en|a|de|au bout de|fallu|fait|mis|pris|faut) (?:de )?(?:plusieurs|quelques|2|3|4|5|6|beaucoup|la deuxieme|le deuxieme|le 2e|le troisieme|deuxieme|troisieme|2eme|3eme)(?: \\w+)? ?(?:essais?|fois|tentatives?|reprises|coups?)?|(?:2|3|4|5|plusieurs|deuxieme|troisieme|2eme|2e|3eme) (?:essais?|fois|tentatives?|reprises|coups?)|finalement|enfin par|a peine|(?:hurl\\w*|crie|cri)(?! depuis\\b)|rude|misere|de peine et de misere|tough|rush\\w*)\\b`,
   'g',
 );
 export const notEasy =
@@ -33,7 +33,7 @@ export const notIn =
   /\b(?:rentre|entre|passe|est|va|tient|reste) (?:(?:absolument|vraiment|toujours|meme|carrement) )?(?:pas|plus|nplus)\b|\bpas\b[a-z ]{0,18}\b(?:rentr\w*|entr\w*|dedans|en place|passe\w*|reussi)\b/;
 /** The second try went in after the first did not. */
 export const secondTryIn =
-  /\b(?:deuxieme|2e|2eme|2|second|troisieme|3e|3eme|puis|ensuite|finalement|fini par|apres)\b.{0,30}\b(?:rentree?|entree?|reussi|passee?|dedans|en place|bon|rentrer|entrer|marche|est in|hop)\b/;
+  /\b(?:deuxieme|2e|2eme|2|second|troisieme|3e|3eme|puis|ensuite|finalement|fini par|apres)\b.{0,30}\b(?:rentree?|entree?|reussi|passee?|dedans|en place|bon|rentrer|entrer|marche|est in|hop)\b|\b(?:coinc|bloqu|but|resist|forc|cal)ait\b.{0,60}\b(?:maintenant|la|relais|finalement) (?:cest|ca|ca a|elle est|il est) (?:bon|passee?|rentree?|entree?|dedans|fait|en place|ok)\b/;
 /** In, and out again after that. */
 export const backOut =
   /\b(?:mais|et|puis|apres) (?:elle |il |ca |la sonde |puis |ensuite |aussitot |tout de suite )*(?:est |a |se )?(?:ressorti\w*|ressort|retombee?|retombe)\b/g;
@@ -44,7 +44,8 @@ export const plainlyEasy = /^(?:facil|simpl|aise)/;
 export const stillTrying =
   /\b(?:pas encore|attend\w* (?:une|2|un)|une (?:minute|seconde)|encore en train|en train (?:de |d )|j?essaie encore|jessaye encore|on essaie|on y travaille|j?essaie(?! mais)|je (?:lis|les ai lus)|je me lave|on se lave|dans (?:une|1|2) min\w*)\b/;
 /** About the balloon's water, not the tube. */
-export const fillsWater = /\b(?:ml|cc|eau|ballon\w*|seringue|rinc\w*|rempli\w*|gonfl\w*)/;
+export const fillsWater =
+  /\b(?:ml|cc|eau|ballon\w*|seringue|rinc\w*|rempli\w*|gonfl\w*|gouttes?|bandelet\w*|languet\w*|papier)/;
 /** How it went in, told beside something else. */
 export const tellsHow =
   /\b(?:rentree?|entree?|mise?|mis|passee?|inseree?|glissee? (?:dedans|toute? seule?|bien)|mettre|rentrer|entrer|remise?|insertion|pose)\b|\b(?:du|fallu|oblige\w*|oblige)(?: \w+)? (?:de |a )?(?:pousser|forcer|appuyer)\b|\b(?:force|pousse) (?:pour|un peu|fort|beaucoup|dessus)\b|\bcetait (?:\w+ )?(?:dur|difficile|serre|raide)\b|\bcetait pas (?:si |tres )?facile\b/;

@@ -29,13 +29,13 @@ export const light = set(
 
 /** What a negated word has to be about, a question each. */
 export const matter = {
-  kit: /^(?:kits?|trousses?|troussettes?|sac|sacs|boite|mallette|pochette|secours|urgence|rechange|provisoire|remplacement|sondes?|tubes?|bouton|foley|donne\w*|remis\w*|recu\w*|trouve\w*|retrouve\w*|vois|voit|montre\w*|appris\w*|apprend\w*|forme\w*|formation|explique\w*|envoye\w*|fourni\w*|eu|possed\w*|dispose\w*|ramene\w*|pris|apporte\w*|disponible\w*|materiel|vu|existe|\d+|livre\w*)$/,
+  kit: /^(?:kits?|trousses?|troussettes?|sac|sacs|boite|mallette|pochette|secours|urgence|rechange|provisoire|remplacement|sondes?|tubes?|bouton|foley|donne\w*|remis\w*|recu\w*|trouve\w*|retrouve\w*|vois|voit|montre\w*|appris\w*|apprend\w*|forme\w*|formation|explique\w*|envoye\w*|fourni\w*|eu|possed\w*|dispos\w*|ramene\w*|pris|apporte\w*|disponible\w*|materiel|vu|existe|\d+|livre\w*)$/,
   howIn:
     /^(?:rentr\w+|entr\w+|pass\w+|gliss\w+|veut|voulu|avanc\w+|mett\w*|mis|remett\w*|remis|insere\w*|inser\w+|enfonc\w+|tient|tenu|marche\w*|fonctionn\w+|facile\w*|difficile\w*|dur\w*|forc\w+|pouss\w+|trou|ouvr\w+|dedans|petite?|fini\w*|insist\w+|sure?|reste\w*|bouge\w*|sort\w*|ressort\w*|resist\w*|probleme\w*|fois|_|rentr\w*|entr\w*|pass\w*|mis\w*|remi\w*|remet|place|tube|sonde|bouton|tuyau|orifice|inser\w*|marche|descend\w*|avanc\w*|enfonc\w*|gliss\w*|parvien\w*|parvenu|pouss\w*|forc\w*|fonctionne|essay\w*|in|vient|veux|change|capable|moyen|possible|\d+)$/,
   ownTube:
     /^(?:trouve\w*|retrouve\w*|sonde|tube|tuyau|bouton|ballon\w*|entiere?|intacte?|complete?|garde\w*|conserve\w*|jete\w*|vois|voit|ramene\w*|pris|bonne?|ancienne|vieille|gonfle\w*|tient|marche|reutilis\w*|utilisable|eu|vu|remets?)$/,
   strips:
-    /^(?:bandelettes?|bandelete\w*|bandes?|languettes?|papiers?|ph|tests?|teste\w*|tournesol|donne\w*|remis\w*|recu\w*|trouve\w*|retrouve\w*|vois|reste|restent|restait|trousse|kit|eu|envoye\w*|fourni\w*|livre\w*|connais|achete\w*|dispose\w*|village|pharmacie|bout|vu|existe)$/,
+    /^(?:bandelettes?|bandelete\w*|bandes?|languettes?|papiers?|ph|tests?|teste\w*|tournesol|donne\w*|remis\w*|recu\w*|trouve\w*|retrouve\w*|vois|reste|restent|restait|trousse|kit|eu|envoye\w*|fourni\w*|livre\w*|connais|achete\w*|dispos\w*|village|pharmacie|bout|vu|existe)$/,
   contents:
     /^(?:sort|sorti|sorte|sortir|sortent|vient|vienne|viens|venu|venir|revient|revenu|remonte\w*|monte|coule\w*|tire\w*|tirer|aspire\w*|aspirer|ramene\w*|liquide|goutte\w*|lait|contenu|estomac|gastrique|sang|avoir|obten\w+|obtiens|recupere\w*|donne|eu|suc|residu\w*|aspiration|retour|vois|passe|rentre|marche|fonctionne|air|beau|pompe\w*)$/,
   looks:

@@ -95,6 +95,18 @@ export const rewrites: readonly Rewrite[] = [
     /\bdepuis (\d{1,2}) ?(?:h|heures?|heurs?|hrs?) ?([0-5]\d)?(?= (?:du mat\w*|de le apres|du soir|cette nuit|hier soir|ce matin|pile|tapant\w*)\b)/g,
     (_, hours, minutes) => `a ${hours}:${minutes ?? '00'}`,
   ],
+  // "22h et quelques": the clock, where nobody says of so many hours that they are gone.
+  [
+    /(?<!\b(?:y a|fait|dure|bien|deja|pendant|bout de|apres|dans|plus de) )\b(1[3-9]|2[0-3]) ?(?:h|heures?) et (?:des poussieres|quelques?|un peu)\b/g,
+    '$1:00',
+  ],
+  // "2h" alone may be a time or a length of time: both are read, and the earlier counts.
+  [/^([1-9]) ?h\.?$/g, 'y a $1h. $1:00'],
+  [/\bmidi moins (?:le |un )?quart\b/g, '11:45'],
+  [
+    /\bmidi moins (5|10|20|25|cinq|dix|vingt|vingt[ -]cinq)\b/g,
+    (_, minutes = '') => `11:${60 - Number(midnightMinutes(minutes))}`,
+  ],
   [/\bminuit moins (?:le |un )?quart\b/g, '23:45'],
   [
     /\bminuit moins (5|10|20|25|cinq|dix|vingt|vingt[ -]cinq)\b/g,
@@ -118,6 +130,7 @@ export const rewrites: readonly Rewrite[] = [
   ],
   [/\bminuit\b/g, '0:00'],
   [/\bmidi (?:et )?demie?\b/g, '12:30 p'],
+  [/\bmidi (?:et )?quart\b/g, '12:15 p'],
   [/(\d)(kg|kilos?|lbs?|livres?|h|m)(\d)/g, '$1 $2 $3'],
   [/\b(\d{1,3}) (\d{3}) ?(?=g\b|gr\b|grammes?\b)/g, '$1$2 '],
   [

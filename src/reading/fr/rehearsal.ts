@@ -2,12 +2,12 @@
 
 const greeting = '(?:(?:bonjour|bonsoir|salut|svp|stp|sil vous plait|s il vous plait|ok|alors) )*';
 const doing =
-  '(?:(?:s ?|m ?|nous )?(?:entrainer|exercer)|pratiquer|repeter|(?:faire |commencer |lancer )?(?:un |une |l ?)(?:petite? )?(?:exercice|entrainement|repetition|pratique|simulation))';
+  '(?:(?:s ?|m ?|nous )?(?:entrainer|exercer)|pratiquer|repeter|(?:faire |commencer |lancer )?(?:un |une |l ?)(?:petite? )?(?:exercice|entrainement|repetition|pratique|simulation|essai)(?: pour (?:s ?|m ?|nous )?(?:entrainer|exercer))?)';
 /** What may come up while practising is named as such: it is not said to have come. */
 const supposed =
   '(?:(?: (?:pour|au cas ou|si|quand|quoi faire|ce qu ?il faut faire|savoir))+(?: (?:la|le|sa|son|une?))?(?: (?:sonde|bouton|tube))(?: (?:sort|sortait|tombe|tombait|s ?enleve))?)?';
 const when =
-  '(?: (?:svp|un (?:petit )?peu|un moment|une fois|stp|sil vous plait|s il vous plait|maintenant|ce soir|aujourdhui|encore|avec vous|avec la ligne|merci|avec (?:mamie|papi|maman|papa|(?:la|ma|mon|le|une?)(?: nouvelle)? (?:nounou|mari|femme|mere|pere|belle mere|gardienne|soeur|famille))|rien (?:n ?)?est sorti|rien ne sest passe|cest (?:juste|seulement) pour (?:s ?|m ?|nous )?(?:entrainer|exercer)))*';
+  '(?: (?:svp|un (?:petit )?peu|un moment|une fois|stp|sil vous plait|s il vous plait|maintenant|ce soir|aujourdhui|encore|avec vous|avec la ligne|merci|avec (?:mamie|papi|maman|papa|(?:la|ma|mon|le|une?)(?: nouvelle)? (?:nounou|mari|femme|mere|pere|belle mere|gardienne|soeur|famille))|rien (?:n ?)?est sorti(?: pour de vrai| en vrai)?|rien ne sest passe|cest (?:juste|seulement) pour (?:s ?|m ?|nous )?(?:entrainer|exercer)))*';
 
 /** The wish, as the whole text. */
 export const wish = new RegExp(

@@ -68,7 +68,7 @@ export const changeWords =
   /\b(?:change\w*|changement|remplace\w*|remplacement|nouvelle?|nouveau|2e|2eme|deuxieme|seconde|3e|3eme|troisieme|4e|quatrieme|celle[ -](?:la|ci)|celui[ -](?:la|ci)|actuelle?|derniere? (?:sonde|tube|bouton|une?|en date|pose|changement)|la derniere(?! fois)|renouvel\w*|echange\w*)\b/;
 /** A feed that only tells which time is meant. */
 export const besideFeed =
-  /\b(?:pour|pendant|avant|apres|vers|lors de) (?:le|la|son|sa|un|une|les|ses) (?:\w+ )?(?:repas|biberon|medicaments?|nutrition|gavage|tetee|gouter|dose)\b/g;
+  /\b(?:pour|pendant|avant|apres|vers|lors de) (?:le|la|son|sa|un|une|les|ses) (?:\w+ )?(?:repas|biberon|medicaments?|nutrition|gavage|tetee|gouter|dose)\b|\bapres (?:avoir )?(?:mange|manger|boire|bu|dejeuner|diner|souper)\b/g;
 export const fedWords =
   /\b(?:nourrie?|mange\w*|(?<!\bau )biberon|bib|bu|boit|tetee?|(?<!\bau )gavage|gave|(?<!\bau )repas|alimente\w*|alimentation|(?<!\bsonne pour (?:ses|son|sa|le|la|les) )(?:medicaments?|medocs?|dose)|lait|bouillie|sirop|nutrition)\b/;
 /** "Quand elle avait 3 mois": a time only a birth date could place. */

@@ -43,7 +43,7 @@ export const changedTo =
   /\b(?:chang|remplac|pass)\w* (?:\w+ )?(?:pour|par|en|a) (?=.*\b(?:g|j|gj|g-j)\b)|\b(?:avant|au debut|au depart|dabord) (?:cetait|elle avait|il avait|on avait|avait)\b.{1,40}?\b(?:maintenant|la|depuis|aujourdhui|ensuite|apres)\b(?=.*\b(?:g|j|gj|g-j|gastro\w*)\b)|\b(?:pensais|pensait|croyais|croyait|disais|aurais dit)\b.{1,40}?\bmais\b(?=.*\b(?:g|j|gj|g-j|gastro\w*|jejun\w*)\b)/;
 /** A kind, or the state half out, taken back: "pas une gj". */
 export const notThat =
-  /\b(?:(?:pas|non|ni|jamais|et non)(?: (?:un|une|la|le|de|du|sa|son|d|vraiment|juste|encore|bouton|sonde))*|pas sorti(?:e)? )\s*$/;
+  /\b(?:(?:pas|non|ni|jamais|et non)(?: (?:un|une|la|le|de|du|sa|son|d|vraiment|juste|encore|bouton|sonde|celle|celui|dans|par|au))*|pas sorti(?:e)? )\s*$/;
 
 export const manyParts =
   /\b(?:(?:2|3|4|plusieurs|deux|trois|double|2 ou 3|quelques)(?: \w+)? ?(?:ports?|entrees?|embouts?|trous|bouchons?|orifices?|ouvertures?|voies|raccords?|connecteurs?|branches|tubulures?|capuchons?|valves?|sites?|acces))\b/;
@@ -72,7 +72,7 @@ export const noDevice =
 const tubeBroken =
   'creve\\w*|eclate\\w*|perce\\w*|explose\\w*|fui\\w*|fuite\\w*|degonfle\\w*|dechire\\w*|troue?\\w*|casse\\w*|vide|a plat|pisse\\w*|crache\\w*|goutte\\w*|fuyard\\w*|pschit\\w*|mort|fendue?|abime\\w*|petee?|pete|brisee?|brise|foutue?|mort|hs|endommage\\w*|defectueux|fissuree?|(?:eau|ca) (?:sort|gicle|coule|ressort)|(?:tient|gonfle|garde|se gonfle|marche|fonctionne|reste) (?:pas|plus|nplus)|pas (?:bon|ok|gonfle|intact|entier|bien)|se est (?:creve|vide|degonfle|perce|dechire)|flasque|tout mou|ramollo|perdu (?:son|de le) eau';
 export const burst = new RegExp(
-  `\\b(?:(?:ballon\\w*|boule)(?: (?!dans\\b|ok\\b|bon\\b|bien\\b)\\w+){0,4} (?:${tubeBroken})|(?:creve|eclate|perce|dechire|degonfle|troue|casse|abime|trou dans le|fuite (?:au|dans le|du)|trou au) (?:le )?(?:ballon\\w*|boule)|plus de (?:ballon\\w*|boule)|pas de (?:ballon\\w*|boule)|ca fuit|fuit|fuite|creve|crevee|perce|percee|eclate|eclatee|degonfle|degonflee|(?:veut|peut|arrive) (?:pas|plus|nplus) (?:se |a |le )*(?:gonfler|regonfler)|(?:gonfle|tient) (?:pas|plus|nplus)|se vide(?! pas))\\b`,
+  `\\b(?:(?:ballon\\w*|boule)(?: (?!dans\\b|ok\\b|bon\\b|bien\\b)\\w+){0,4} (?:${tubeBroken})|(?:creve|eclate|perce|dechire|degonfle|troue|casse|abime|trou dans le|fuite (?:au|dans le|du)|trou au) (?:le )?(?:ballon\\w*|boule)|plus de (?:ballon\\w*|boule)|pas de (?:ballon\\w*|boule)|(?:il|elle|qui) est (?:toute? )?(?:trouee?|explosee?)|ca fuit|fuit|fuite|creve|crevee|perce|percee|eclate|eclatee|degonfle|degonflee|(?:veut|peut|arrive) (?:pas|plus|nplus) (?:se |a |le )*(?:gonfler|regonfler)|(?:gonfle|tient) (?:pas|plus|nplus)|se vide(?! pas))\\b`,
   'g',
 );
 /** Said not to be long, or to have no long part. */

@@ -19,7 +19,7 @@ export const atLeast =
   /(?:\b(?:plus (?:de|que)|au moins|au[ -]dessus de|superieur a|minimum|depasse(?: les)?|un peu plus de)|>) ?(?:environ )?\d/;
 /** A mass that is not the child's weight now. */
 export const otherMass =
-  /\b(?:pas|au lieu de|et non|non pas) \d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|livres?)?|\b(?:perdu|pris|gagne|grossi de|maigri de|nee? (?:a|avec)|naissance(?: a| de| etait| cetait)?:?|poids de naissance(?: de)?:?) (?:environ |a |de |presque )?\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|livres?|grammes?|gr?|oz|onces?)\b(?: ?\d+ ?(?:oz|onces?|g|grammes?)?)?|\b\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|livres?|grammes?|g) (?:a la naissance|quand (?:elle|il) est nee?)\b/g;
+  /\b(?:pas|au lieu de|et non|non pas|contre) \d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|livres?)?|\b(?:perdu|pris|gagne|grossi de|maigri de|nee? (?:a|avec)|naissance(?: a| de| etait| cetait)?:?|poids de naissance(?: de)?:?) (?:environ |a |de |presque )?\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|livres?|grammes?|gr?|oz|onces?)\b(?: ?\d+ ?(?:oz|onces?|g|grammes?)?)?|\b\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|livres?|grammes?|g) (?:a la naissance|quand (?:elle|il) est nee?)\b/g;
 /** Numbers that are no weight. */
 export const otherNumbers: readonly RegExp[] = [
   /\b\d+(?:\.\d+)? ?-?(?:ans?|mois|semaines?|sems?|jours?|j|minutes?|mins?|mn|heures?|h|ml|cc|cm|grammes?|gr|fr|french|ch|%|degres?|fois)\b/g,
