@@ -99,7 +99,7 @@ function pattern(name: string): string {
 
 function trimmed(text: string): string {
   return text
-    .replace(/\s+/g, ' ')
+    .replace(/ {2,}/g, ' ')
     .replace(/^[ ,.!;]+|[ ,;]+$/g, '')
     .trim();
 }

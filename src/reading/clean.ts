@@ -34,24 +34,29 @@ const plainSigns: readonly (readonly [RegExp, string])[] = [
   [/\u2264/g, '<='],
 ];
 
+/** Most texts have nothing of it, and are spared what only it needs. */
+const beyondAscii = /[^ -~\s]/;
+
+function unaccented(text: string): string {
+  const plain = plainSigns.reduce((rest, [from, to]) => rest.replace(from, to), text);
+  return plain.normalize('NFKC').normalize('NFD').replace(/\p{M}/gu, '');
+}
+
 /** Plain text in lower-case letters, digits and the marks that carry meaning; at most 1,600 characters are read. */
 export function clean(raw: string, marks: Marks): string {
   // "Back in '23": before the apostrophe is gone.
   let text = raw.slice(0, mostCharacters).replace(/(?<=^|\s)['\u2019]([0-2]\d)\b/g, '20$1');
   for (const [from, mark] of meaning) text = text.replace(from, marks[mark]);
-  for (const [from, to] of plainSigns) text = text.replace(from, to);
+  if (beyondAscii.test(text)) text = unaccented(text);
   return (
     text
-      .normalize('NFKC')
-      .normalize('NFD')
-      .replace(/\p{M}/gu, '')
       .toLowerCase()
       .replace(/[^\p{L}\p{N} .,;:!?/+<>=%#~-]/gu, ' ')
       .replace(/(\p{L})\1{2,}/gu, '$1')
       .replace(/([.,;:!?/+<>=%#~-])\1{2,}/g, '$1$1')
       // Longer than any number that means something here.
       .replace(/(\d{12})\d+/g, '$1')
-      .replace(/\s+/g, ' ')
+      .replace(/ {2,}/g, ' ')
       .trim()
   );
 }

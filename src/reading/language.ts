@@ -46,7 +46,7 @@ export function languageWish(text: string): { readonly wanted: LanguageCode; rea
   const plain = plainOf(text);
   const wanted = languageCodes.find((code) => lexicons[code].language.wish.test(plain));
   if (wanted === undefined) return null;
-  const rest = plain.replace(lexicons[wanted].language.wish, ' ').replace(/\s+/g, ' ').trim();
+  const rest = plain.replace(lexicons[wanted].language.wish, ' ').replace(/ {2,}/g, ' ').trim();
   const says = wordsOf(rest).some((word) => languageCodes.every((code) => !lexicons[code].language.polite.has(word)));
   return { wanted, rest: says ? rest : '' };
 }

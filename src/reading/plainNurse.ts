@@ -7,6 +7,6 @@ export function plainNurse(text: string): string {
   return clean(text, lexicons.en.grammar.marks)
     .replace(/[.,!]/g, ' ')
     .replace(/\b(?:please|pls|thanks|thank you)\b/g, ' ')
-    .replace(/\s+/g, ' ')
+    .replace(/ {2,}/g, ' ')
     .trim();
 }

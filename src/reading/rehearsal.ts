@@ -10,7 +10,7 @@ export type RehearsalSaid = 'wish' | 'over' | 'real';
 export function rehearsalSaid(raw: string, out: boolean): RehearsalSaid | null {
   const plain = plainOf(raw)
     .replace(/[.,;:!?-]+/g, ' ')
-    .replace(/\s+/g, ' ')
+    .replace(/ {2,}/g, ' ')
     .trim();
   const ours = languageCodes.reduce((rest, code) => rest.replace(lexicons[code].rehearsal.otherPractice, ' '), plain);
   const says = (which: 'wish' | 'over' | 'real' | 'named') =>

@@ -41,7 +41,7 @@ function statementsOf(sentence: string, words: Words): string[] {
   return marked
     .replace(/,(?!\d)/g, ' ')
     .split(words.statementEnd)
-    .map((statement) => statement.replace(/\s+/g, ' ').trim())
+    .map((statement) => statement.replace(/ {2,}/g, ' ').trim())
     .filter((statement) => statement !== '');
 }
 

@@ -16,7 +16,7 @@ export function wantsPerson({ plain, open, words: { wishes, who } }: Said): bool
 export function wantsRepeat({ plain, words: { wishes: words } }: Said): { readonly step: 1 | 2 | 3 | null } | null {
   const text = plain
     .replace(/[.!?,]+/g, ' ')
-    .replace(/\s+/g, ' ')
+    .replace(/ {2,}/g, ' ')
     .trim();
   const named = text.match(words.repeatStep);
   const asked = named !== null && text.length <= 60 && (words.stepAsked.test(text) || words.wholeStep.test(text));

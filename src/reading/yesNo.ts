@@ -39,7 +39,7 @@ export function isDoubtful(word: string, { yesNo: { doubtWords, noSlips } }: Lex
 function statement(clause: string, filler: RegExp): string {
   return clause
     .replace(filler, ' ')
-    .replace(/\s+/g, ' ')
+    .replace(/ {2,}/g, ' ')
     .replace(/^[| ]+|[| ]+$/g, '');
 }
 
