@@ -3,6 +3,7 @@
  * its own; they still go out one after the other, and only as long as the fate of each is known.
  */
 import { statement } from '#src/store/database.ts';
+import { alarmCause } from './alarm.ts';
 import { type Claimed, holdMs, type Mark, send } from './fates.ts';
 import type { Parts } from './parts.ts';
 
@@ -11,33 +12,45 @@ const batch = 100;
 /** A send may take as long as the carrier may be silent; begun later than this after its claim it could outlast its hold. */
 const chainMs = 1000;
 
-/** What is queued or in hand for the same phone, from the queue's own index. */
-const ofThisPhone = `SELECT FROM message e WHERE e.phone_id = h.phone_id AND e.state IN ('waiting', 'carrying', 'unknown') AND`;
-const behindAnother = `EXISTS (${ofThisPhone} e.id < h.id AND (e.state = 'waiting' OR e.hold_until_ms > $1))`;
-/** Two calls at once find the phone busy, and the carrier's list does not tell which of them was made. */
-const behindCall = `h.kind = 'call' AND EXISTS (${ofThisPhone} e.kind = 'call' AND CASE e.state
-  WHEN 'waiting' THEN e.urgent AND e.id < h.id AND e.hold_until_ms <= $1 ELSE e.hold_until_ms > $1 END)`;
-const follows = (message: string) =>
-  `${message}.state = 'waiting' AND NOT ${message}.urgent AND ${message}.hold_until_ms <= $1`;
+/**
+ * What is queued or in hand, phone by phone, and what of it could go now. A text leads where nothing before it waits or is held; an
+ * emergency always does, but for a call behind another call: two at once find the phone busy, and the carrier's list does not tell
+ * which of them was made. What is in the run that begins with a phone's first message may follow that.
+ */
+const queue = `SELECT id, phone_id, urgent, cause,
+    free AND NOT CASE WHEN urgent THEN is_call AND (calls_in_hand OR calls_before) ELSE stands_before END AS leads,
+    bool_and(free AND NOT urgent) OVER (PARTITION BY phone_id ORDER BY id) AS follows
+  FROM (
+    SELECT id, phone_id, urgent, cause, free, is_call,
+      bool_or(stands) OVER before IS TRUE AS stands_before,
+      bool_or(is_call AND urgent AND free) OVER before IS TRUE AS calls_before,
+      bool_or(is_call AND in_hand) OVER (PARTITION BY phone_id) AS calls_in_hand
+    FROM (
+      SELECT id, phone_id, urgent, cause, kind = 'call' AS is_call, state = 'waiting' AND hold_until_ms <= $1 AS free,
+        state = 'waiting' OR hold_until_ms > $1 AS stands, state <> 'waiting' AND hold_until_ms > $1 AS in_hand
+      FROM message WHERE state IN ('waiting', 'carrying', 'unknown')
+    ) AS active WINDOW before AS (PARTITION BY phone_id ORDER BY id ROWS BETWEEN UNBOUNDED PRECEDING AND 1 PRECEDING)
+  ) AS seen`;
 
 /**
  * Whoever has the row of a phone's next message has those that follow it: to anybody else they stand behind it. The pause between
- * tries is real time, so that a carrier that is down is not hammered.
+ * tries is real time, so that a carrier that is down is not hammered. One pass over the queue, whatever the database believes of
+ * its size: a plan made while it was empty has to serve a night when it is not.
  */
 const claim = statement(
   'outbox.claim',
-  `WITH head AS (
-     SELECT h.id, h.phone_id, h.urgent FROM message h
-     WHERE h.state = 'waiting' AND h.hold_until_ms <= $1
-       AND NOT CASE WHEN h.urgent THEN ${behindCall} ELSE ${behindAnother} END
-     ORDER BY h.urgent DESC, h.id LIMIT ${batch} FOR UPDATE SKIP LOCKED
+  `WITH queue AS MATERIALIZED (${queue}), next AS (
+     SELECT id FROM queue WHERE leads ORDER BY urgent DESC, cause = '${alarmCause}', id LIMIT ${batch}
+   ), head AS (
+     SELECT id, phone_id, urgent FROM message
+     WHERE id = ANY (ARRAY(SELECT id FROM next)) AND state = 'waiting' AND hold_until_ms <= $1
+     FOR UPDATE SKIP LOCKED
    ), follower AS (
-     SELECT f.id FROM head h JOIN message f ON f.phone_id = h.phone_id AND f.id > h.id
-     WHERE NOT h.urgent AND ${follows('f')} AND NOT EXISTS (${ofThisPhone} e.id > h.id AND e.id < f.id AND NOT (${follows('e')}))
-     ORDER BY f.id LIMIT ${batch}
+     SELECT q.id FROM head h JOIN queue q ON q.phone_id = h.phone_id AND q.id > h.id
+     WHERE NOT h.urgent AND q.follows ORDER BY q.id LIMIT ${batch}
    )
    UPDATE message m SET state = 'carrying', hold_until_ms = $2, look_ms = $2, tries = m.tries + 1
-   FROM phone p WHERE p.id = m.phone_id AND m.id IN (SELECT id FROM head UNION ALL SELECT id FROM follower)
+   FROM phone p WHERE p.id = m.phone_id AND m.id = ANY (ARRAY(SELECT id FROM head UNION ALL SELECT id FROM follower))
    RETURNING m.id, m.phone_id, m.urgent, p.number, m.body, m.kind, m.tries, m.at_ms, m.bridge_to`,
 );
 
@@ -53,7 +66,7 @@ export interface ClaimedChains {
   readonly more: boolean;
 }
 
-/** Claims what can be carried now, in the order of our own sequence. */
+/** Claims what can be carried now: answers before what only came due, each in the order of our own sequence. */
 export async function claimChains(parts: Parts): Promise<ClaimedChains> {
   const nowMs = parts.wallMs();
   const values = [nowMs, nowMs + holdMs];

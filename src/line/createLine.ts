@@ -1,6 +1,7 @@
 /** Puts the line together: hears, carries, fires, and comes back by itself while it runs. */
 import { LineStopping } from '#src/errors.ts';
 import { mailHandovers } from '#src/handover/mail.ts';
+import { alarmCause } from './alarm.ts';
 import { findCall } from './callPlan.ts';
 import { hearCall } from './calls.ts';
 import { enrolledFamilies, enrolOn } from './families.ts';
@@ -71,7 +72,7 @@ export function createLine(parts: Parts): Line {
   const wake = (): void => {
     if (stopping) return;
     background('firing', async () => {
-      await fireDue(parts, 'alarm', lanes);
+      await fireDue(parts, alarmCause, lanes, outbox.kick);
       outbox.kick();
     });
     background('looking up', async () => {

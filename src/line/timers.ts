@@ -57,14 +57,17 @@ export async function nextDueMs(parts: Parts): Promise<number | null> {
   return row?.due_ms ?? null;
 }
 
-/** Fires everything due now, also what that brings due at once: the cases first, then what is scheduled. */
-export async function fireDue(parts: Parts, cause: string, lanes: number): Promise<void> {
-  await fireTimers(parts, cause, lanes);
+/**
+ * Fires everything due now, also what that brings due at once: the cases first, then what is scheduled. `queued` is told each
+ * time some of it has been done, so that what is to be carried need not wait for all of it.
+ */
+export async function fireDue(parts: Parts, cause: string, lanes: number, queued = () => {}): Promise<void> {
+  await fireTimers(parts, cause, lanes, queued);
   await fireScheduled(parts, cause);
 }
 
 /** Cases run side by side, each case in its own order. */
-async function fireTimers(parts: Parts, cause: string, lanes: number): Promise<void> {
+async function fireTimers(parts: Parts, cause: string, lanes: number, queued: () => void): Promise<void> {
   for (;;) {
     const rows = await parts.database.query(findDue, [await parts.clock.now(parts.database)]);
     if (rows.length === 0) return;
@@ -81,6 +84,7 @@ async function fireTimers(parts: Parts, cause: string, lanes: number): Promise<v
       }
     };
     await Promise.all(Array.from({ length: lanes }, lane));
+    queued();
     if (fired === 0) return; // another process has them; the sweep looks again
   }
 }
