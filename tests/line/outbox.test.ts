@@ -1,6 +1,8 @@
 /** The outbox: one message in flight for each phone, in our order; unknown fates hold ten seconds, emergencies only a call for a call. */
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import type { Fate } from '#src/carrier/port.ts';
+import { alarmCause } from '#src/line/alarm.ts';
+import { claimChains } from '#src/line/chain.ts';
 import { holdMs, settleUnsure } from '#src/line/fates.ts';
 import { createOutbox, type Outbox } from '#src/line/outbox.ts';
 import type { Parts } from '#src/line/parts.ts';
@@ -31,11 +33,17 @@ describe.each(databases())('on the $name database', ({ open }) => {
   });
   afterAll(async () => world.close());
 
-  async function queue(to: string, body: string, urgent = false, kind: 'text' | 'call' = 'text'): Promise<void> {
+  async function queue(
+    to: string,
+    body: string,
+    urgent = false,
+    kind: 'text' | 'call' = 'text',
+    cause = 'test',
+  ): Promise<void> {
     const { database, seal } = world.parts;
     await database.transaction(async (client) => {
       const phoneId = await lockPhoneOf(parts, client, to);
-      const turn = { client, nowMs: startMs, cause: 'test', paused: false, dueMs: [] };
+      const turn = { client, nowMs: startMs, cause, paused: false, dueMs: [] };
       await writeMessages(seal, turn, null, [{ phoneId, kind, body, urgent }]);
     });
   }
@@ -246,6 +254,17 @@ describe.each(databases())('on the $name database', ({ open }) => {
     await queue(parent, 'two');
     await outbox.carry();
     expect(await states()).toEqual(['refused', 'accepted']);
+  });
+
+  it('claims an answer before a hundred texts that only came due', async () => {
+    const phone = (place: number) => `+1202556${String(place).padStart(4, '0')}`;
+    for (let place = 0; place < 100; place += 1) await queue(phone(place), 'due', false, 'text', alarmCause);
+    await queue(other, 'answer');
+    const { chains, more } = await claimChains(parts);
+    const claimed = chains.flatMap(({ messages }) => messages.map(({ body }) => parts.seal.open(body)));
+    expect(claimed.filter((body) => body === 'answer')).toHaveLength(1);
+    expect(claimed).toHaveLength(100);
+    expect(more).toBe(true);
   });
 
   it('sends nothing twice though two processes carry at once', async () => {
