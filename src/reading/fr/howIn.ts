@@ -38,7 +38,7 @@ export const secondTryIn =
 export const backOut =
   /\b(?:mais|et|puis|apres) (?:elle |il |ca |la sonde |puis |ensuite |aussitot |tout de suite )*(?:est |a |se )?(?:ressorti\w*|ressort|retombee?|retombe)\b/g;
 export const inNow =
-  /\b(?:(?:elle|il|ca|cest|sonde|tube|bouton) (?:est |a |y est |bien |re|toute? |maintenant |enfin )*(?:rentree?|entree?|dedans|en place|passee?|mise?|inseree?|placee?|remise?|installee?|bon|fait)|ca y est|en place|dedans|reussi|rentree?|mise en place|cest (?:fait|bon)|fait|inseree?|jai (?:pu )?(?:la |le )?(?:mise?|mettre|remise?|replacee?|remettre|rentree?)|posee?)\b(?! pas| (?:(?:du|de|le|la|les|un|une|des|mes|bien|plein) )+(?:gel|lubrifiant|gants?|eau|vaseline|creme|compresses?|serviettes?|doigts?|seringue|lait|salive))|^(?:re)?mise?$/;
+  /\b(?:(?:elle|il|ca|cest|sonde|tube|bouton) (?:est |a |y est |bien |re|toute? |maintenant |enfin )*(?:rentree?|entree?|dedans|en place|passee?|mise?|inseree?|placee?|remise?|installee?|bon|fait)|ca y est|en place|dedans|reussi|rentree?|mise en place|cest (?:fait|bon)|fait|inseree?|jai (?:pu )?(?:la |le )?(?:mise?|mettre|remise?|replacee?|remettre|rentree?)|posee?)\b(?! pas| (?:(?:du|de|le|la|les|un|une|des|mes|bien|plein) )+(?:gel|lubrifiant|gants?|eau|creme|compresses?|serviettes?|doigts?|seringue|lait|salive))|^(?:re)?mise?$/;
 /** "Facilement" and its kin, which a slip of "pas" before them turns round. */
 export const plainlyEasy = /^(?:facil|simpl|aise)/;
 export const stillTrying =
