@@ -17,16 +17,17 @@ const chainMs = 1000;
  * emergency always does, but for a call behind another call: two at once find the phone busy, and the carrier's list does not tell
  * which of them was made. What is in the run that begins with a phone's first message may follow that.
  */
-const queue = `SELECT id, phone_id, urgent, cause,
+const queue = `SELECT id, phone_id, urgent, cause, queued,
     free AND NOT CASE WHEN urgent THEN is_call AND (calls_in_hand OR calls_before) ELSE stands_before END AS leads,
     bool_and(free AND NOT urgent) OVER (PARTITION BY phone_id ORDER BY id) AS follows
   FROM (
-    SELECT id, phone_id, urgent, cause, free, is_call,
+    SELECT id, phone_id, urgent, cause, free, is_call, count(*) FILTER (WHERE waits) OVER (PARTITION BY phone_id) AS queued,
       bool_or(stands) OVER before IS TRUE AS stands_before,
       bool_or(is_call AND urgent AND free) OVER before IS TRUE AS calls_before,
       bool_or(is_call AND in_hand) OVER (PARTITION BY phone_id) AS calls_in_hand
     FROM (
-      SELECT id, phone_id, urgent, cause, kind = 'call' AS is_call, state = 'waiting' AND hold_until_ms <= $1 AS free,
+      SELECT id, phone_id, urgent, cause, kind = 'call' AS is_call, state = 'waiting' AS waits,
+        state = 'waiting' AND hold_until_ms <= $1 AS free,
         state = 'waiting' OR hold_until_ms > $1 AS stands, state <> 'waiting' AND hold_until_ms > $1 AS in_hand
       FROM message WHERE state IN ('waiting', 'carrying', 'unknown')
     ) AS active WINDOW before AS (PARTITION BY phone_id ORDER BY id ROWS BETWEEN UNBOUNDED PRECEDING AND 1 PRECEDING)
@@ -50,14 +51,17 @@ const claim = statement(
      WHERE NOT h.urgent AND q.follows ORDER BY q.id LIMIT ${batch}
    )
    UPDATE message m SET state = 'carrying', hold_until_ms = $2, look_ms = $2, tries = m.tries + 1
-   FROM phone p WHERE p.id = m.phone_id AND m.id = ANY (ARRAY(SELECT id FROM head UNION ALL SELECT id FROM follower))
-   RETURNING m.id, m.phone_id, m.urgent, p.number, m.body, m.kind, m.tries, m.at_ms, m.bridge_to`,
+   FROM phone p, queue q WHERE p.id = m.phone_id AND q.id = m.id
+     AND m.id = ANY (ARRAY(SELECT id FROM head UNION ALL SELECT id FROM follower))
+   RETURNING m.id, m.phone_id, m.urgent, q.queued, p.number, m.body, m.kind, m.tries, m.at_ms, m.bridge_to`,
 );
 
 /** What goes out one after the other; an urgent message is a chain of its own. */
 export interface Chain {
   readonly messages: readonly Claimed[];
   readonly urgent: boolean;
+  /** More than this waits for its phone. */
+  readonly cut: boolean;
 }
 
 export interface ClaimedChains {
@@ -70,11 +74,18 @@ export interface ClaimedChains {
 export async function claimChains(parts: Parts): Promise<ClaimedChains> {
   const nowMs = parts.wallMs();
   const values = [nowMs, nowMs + holdMs];
-  const fresh = await parts.database.query<Claimed & { phone_id: number; urgent: boolean }>(claim, values);
+  const fresh = await parts.database.query<Claimed & { phone_id: number; urgent: boolean; queued: number }>(
+    claim,
+    values,
+  );
   const inOrder = fresh.sort((a, b) => a.id - b.id);
   const byPhone = Map.groupBy(inOrder, ({ id, phone_id, urgent }) => (urgent ? `message ${id}` : phone_id));
-  const chains = [...byPhone.values()].map((messages) => ({ messages, urgent: messages[0]?.urgent === true }));
-  return { chains, more: chains.length >= batch || fresh.length - chains.length >= batch };
+  const chains = [...byPhone.values()].map((messages) => ({
+    messages,
+    urgent: messages.some(({ urgent }) => urgent),
+    cut: messages.some(({ queued }) => queued > messages.length),
+  }));
+  return { chains, more: chains.length >= batch };
 }
 
 /**

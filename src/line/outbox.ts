@@ -37,12 +37,11 @@ export function createOutbox(parts: Parts): Outbox {
   let nudge = Promise.withResolvers<void>();
   let stopping = false;
 
-  /** `more`: what else there is for its phone may not have been claimed with it. */
-  const begin = (chain: Chain, more: boolean): void => {
+  const begin = (chain: Chain): void => {
     const askedBefore = asked;
     const work = carryChain(parts, chain, () => !stopping, addMark).then((accepted) => {
       // What was queued meanwhile stood behind it, and so does what was put back; a refusal queues another way to go.
-      if (more || !accepted || chain.urgent || asked !== askedBefore) wanted = true;
+      if (chain.cut || !accepted || chain.urgent || asked !== askedBefore) wanted = true;
     });
     const done = work.finally(() => inFlight.delete(done));
     done.catch(() => undefined); // the round that waits for it reports it
@@ -111,10 +110,10 @@ export function createOutbox(parts: Parts): Outbox {
 }
 
 /** Begins what can be carried now, and says whether there may be more than one claim takes. */
-async function claimAll(parts: Parts, begin: (chain: Chain, more: boolean) => void): Promise<boolean> {
+async function claimAll(parts: Parts, begin: (chain: Chain) => void): Promise<boolean> {
   parts.checkpoint('outbox asked');
   const { chains, more } = await claimChains(parts);
   if (chains.length > 0) parts.checkpoint('message claimed');
-  for (const chain of chains) begin(chain, more);
+  for (const chain of chains) begin(chain);
   return more;
 }

@@ -256,6 +256,25 @@ describe.each(databases())('on the $name database', ({ open }) => {
     expect(await states()).toEqual(['refused', 'accepted']);
   });
 
+  it('comes back for what stood behind a slow text and an emergency', async () => {
+    for (const [body, urgent] of [
+      ['one', false],
+      ['call 911', true],
+      ['three', false],
+    ] as const)
+      await queue(parent, body, urgent);
+    const urgentMarked = async () => (await states())[1] === 'accepted';
+    const slow: Parts['carrier'] = {
+      ...carrier,
+      send: async (message) => {
+        if (message.body === 'one') await expect.poll(urgentMarked).toBe(true);
+        return carrier.send(message);
+      },
+    };
+    await createOutbox({ ...parts, carrier: slow }).carry();
+    expect(bodies()).toEqual(['call 911', 'one', 'three']);
+  });
+
   it('claims an answer before a hundred texts that only came due', async () => {
     const phone = (place: number) => `+1202556${String(place).padStart(4, '0')}`;
     for (let place = 0; place < 100; place += 1) await queue(phone(place), 'due', false, 'text', alarmCause);
