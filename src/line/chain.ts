@@ -19,7 +19,8 @@ const chainMs = 1000;
  */
 const queue = `SELECT id, phone_id, urgent, cause, queued,
     free AND NOT CASE WHEN urgent THEN is_call AND (calls_in_hand OR calls_before) ELSE stands_before END AS leads,
-    bool_and(free AND NOT urgent) OVER (PARTITION BY phone_id ORDER BY id) AS follows
+    bool_and(free AND NOT urgent) OVER (PARTITION BY phone_id ORDER BY id) AS follows,
+    min(id) OVER (PARTITION BY phone_id) AS first
   FROM (
     SELECT id, phone_id, urgent, cause, free, is_call, count(*) FILTER (WHERE waits) OVER (PARTITION BY phone_id) AS queued,
       bool_or(stands) OVER before IS TRUE AS stands_before,
@@ -43,17 +44,18 @@ const claim = statement(
   `WITH queue AS MATERIALIZED (${queue}), next AS (
      SELECT id FROM queue WHERE leads ORDER BY urgent DESC, cause = '${alarmCause}', id LIMIT ${batch}
    ), head AS (
-     SELECT id, phone_id, urgent FROM message
+     SELECT id, urgent FROM message
      WHERE id = ANY (ARRAY(SELECT id FROM next)) AND state = 'waiting' AND hold_until_ms <= $1
      FOR UPDATE SKIP LOCKED
-   ), follower AS (
-     SELECT q.id FROM head h JOIN queue q ON q.phone_id = h.phone_id AND q.id > h.id
-     WHERE NOT h.urgent AND q.follows ORDER BY q.id LIMIT ${batch}
+   ), claimed AS (
+     SELECT id, queued FROM queue WHERE id = ANY (ARRAY(SELECT id FROM head))
+     UNION ALL (
+       SELECT id, queued FROM queue WHERE follows AND id <> first AND first = ANY (ARRAY(SELECT id FROM head WHERE NOT urgent))
+       ORDER BY id LIMIT ${batch})
    )
    UPDATE message m SET state = 'carrying', hold_until_ms = $2, look_ms = $2, tries = m.tries + 1
-   FROM phone p, queue q WHERE p.id = m.phone_id AND q.id = m.id
-     AND m.id = ANY (ARRAY(SELECT id FROM head UNION ALL SELECT id FROM follower))
-   RETURNING m.id, m.phone_id, m.urgent, q.queued, p.number, m.body, m.kind, m.tries, m.at_ms, m.bridge_to`,
+   FROM phone p, claimed c WHERE p.id = m.phone_id AND c.id = m.id AND m.id = ANY (ARRAY(SELECT id FROM claimed))
+   RETURNING m.id, m.phone_id, m.urgent, c.queued, p.number, m.body, m.kind, m.tries, m.at_ms, m.bridge_to`,
 );
 
 /** What goes out one after the other; an urgent message is a chain of its own. */
