@@ -4,7 +4,7 @@
  */
 import { statement } from '#src/store/database.ts';
 import { alarmCause } from './alarm.ts';
-import { type Claimed, holdMs, type Mark, send } from './fates.ts';
+import { type Claimed, holdMs, type Mark, putBack, send } from './fates.ts';
 import type { Parts } from './parts.ts';
 
 /** The most phones of one claim, and the most messages that follow the first ones. */
@@ -115,8 +115,4 @@ export async function carryChain(
   }
   await Promise.all(noted);
   return states.every((state) => state === 'accepted');
-}
-
-function putBack({ id, tries }: Claimed): Mark {
-  return { id, state: 'waiting', tries: tries - 1, carrierId: null, holdUntilMs: 0, lookMs: 0, why: null };
 }

@@ -198,6 +198,11 @@ function refused(parts: Parts, message: Claimed, why: string): Mark {
   return { ...plain(message), state: 'refused', why };
 }
 
+/** A message that was claimed and not handed over after all. */
+export function putBack(message: Claimed): Mark {
+  return { ...plain(message), state: 'waiting', tries: message.tries - 1 };
+}
+
 function plain({ id, tries }: Claimed) {
   return { id, tries, carrierId: null, holdUntilMs: 0, lookMs: 0, why: null };
 }

@@ -39,7 +39,7 @@ export function namedIn(
   text: string,
   names: readonly string[],
   bareNameAnswers: boolean,
-  { children: words, signs }: Lexicon,
+  { children: words }: Lexicon,
 ): Named {
   const forms = names.map((name) => formOf(name, names));
   const any = forms.filter((form) => form !== '').join('|');
@@ -58,9 +58,6 @@ export function namedIn(
   const corrects = kept !== text || corrections.length > 0;
   const named = (said: string) => forms.flatMap((form, place) => (isNamed(said, form) ? [place] : []));
   // "For Leo. Wren is asleep": whoever is well is not the one, where another is named.
-  // "Jade or Aïssatou, wait" names neither.
-  if (new RegExp(`${name},?${signs.or}(?:${words.itIs} )?${name}`, 'u').test(affirmed))
-    return { children: [], corrects, rest: text };
   const unwell = named(affirmed.replace(new RegExp(`${name} (?:${words.well})(?![\\p{L}])`, 'gu'), ' '));
   const children = unwell.length > 0 ? unwell : named(affirmed);
   const rest = corrects ? corrections.reduce((kept, [said]) => kept.replace(said, ' '), affirmed) : text;

@@ -10,7 +10,7 @@ import { asCorrection, canOnlyCorrect, saysMeant } from './lastAnswer.ts';
 import { lexicons } from './lexicon.ts';
 import { childMeant } from './nickname.ts';
 import { type RehearsalSaid, rehearsalSaid } from './rehearsal.ts';
-import { hear, type Open, part, type Said } from './said.ts';
+import { hear, type Open, part, type Said, sentencesOf } from './said.ts';
 import { hearSigns, type SignsHeard } from './signs.ts';
 import { wordsOf } from './spell.ts';
 import { gatherTold } from './told.ts';
@@ -93,7 +93,7 @@ function ownMatter(said: Said, asking: QuestionKey): Said {
 /** "No idea. Should I throw it out?": what they ask back beside a statement answers nothing. */
 function withoutQuestions(said: Said): Said {
   if (!said.plain.includes('?')) return said;
-  const sentences = said.plain.match(/(?:[^.!?;]|\.(?=\d))+[.!?;]*/g) ?? [];
+  const sentences = sentencesOf(said.plain);
   const stated = sentences.filter((one) => !(one.includes('?') && said.words.yesNo.question.test(one.trim())));
   return stated.length === 0 || stated.length === sentences.length ? said : part(said, stated.join('').trim());
 }

@@ -58,6 +58,11 @@ export function clausesOf(plain: string, words: Lexicon): string[] {
     .filter((clause) => clause !== '');
 }
 
+/** Sentences with their marks, so that a question mark keeps to its own; a comma does not end one. */
+export function sentencesOf(plain: string): string[] {
+  return plain.match(/(?:[^.!?;]|\.(?=\d))+[.!?;]*/g) ?? [];
+}
+
 /** Prepares a text for every reader, in the language of the conversation or another. */
 export function hear(raw: string, open: Open, language = open.language): Said {
   const words = lexicons[language];

@@ -2,7 +2,7 @@
 import type { Sign } from '#machines/facts.ts';
 import { feverSaid } from './fever.ts';
 import type { Lexicon } from './lexicon.ts';
-import { part, type Said } from './said.ts';
+import { part, type Said, sentencesOf } from './said.ts';
 
 type Words = Lexicon['signs'];
 
@@ -24,10 +24,9 @@ export interface SignsHeard {
 
 type Standing = 'sure' | 'near' | 'denied';
 
-/** Sentences, so that a question mark keeps to its own; a comma does not end one. */
-function sentencesOf(plain: string, words: Words): { text: string; asks: boolean }[] {
-  const answered = plain.replace(words.askedAndDenied, ' ');
-  return [...answered.matchAll(/(?:[^.!?;]|\.(?=\d))+[.!?;]*/g)].map(([text]) => ({
+/** What each sentence says, and whether it asks; a question denied at once asks nothing. */
+function saidOrAsked(plain: string, words: Words): { text: string; asks: boolean }[] {
+  return sentencesOf(plain.replace(words.askedAndDenied, ' ')).map((text) => ({
     text: text.replace(/[.!?;]+$/, ' ').trim(),
     asks: text.trimEnd().endsWith('?'),
   }));
@@ -189,7 +188,7 @@ function hearIn(said: Said): Heard {
   let deniedLast: readonly Sign[] = [];
   /** Statements without a sign: a text that says one again and again is not searched again and again. */
   const silent = new Set<string>();
-  for (const { text, asks } of sentencesOf(said.plain, words)) {
+  for (const { text, asks } of saidOrAsked(said.plain, words)) {
     for (const statement of statementsOf(withoutLookalikes(text, words), words)) {
       if (deniedLast.length > 0 && words.someAfterAll.test(statement))
         for (const sign of deniedLast) notes.note(sign, 'near');

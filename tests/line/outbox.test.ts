@@ -47,6 +47,14 @@ describe.each(databases())('on the $name database', ({ open }) => {
       await writeMessages(seal, turn, null, [{ phoneId, kind, body, urgent }]);
     });
   }
+  /** An outbox whose carrier does something before it takes each message. */
+  function outboxThat(before: (body: string) => Promise<unknown>): Outbox {
+    const send: Parts['carrier']['send'] = async (message) => {
+      await before(message.body);
+      return carrier.send(message);
+    };
+    return createOutbox({ ...parts, carrier: { ...carrier, send } });
+  }
   const bodies = () => carrier.sent.map((message) => message.body);
   const states = async () =>
     (await world.database.query<{ state: string }>('SELECT state FROM message ORDER BY id')).map((row) => row.state);
@@ -77,16 +85,9 @@ describe.each(databases())('on the $name database', ({ open }) => {
         ({ tries }) => tries,
       );
     for (const body of ['one', 'two', 'three']) await queue(parent, body);
-    const inHand: unknown[] = [];
+    const inHand: string[][] = [];
     carrier.next.push({ fate: 'accepted', carrierId: 'c1' }, { fate: 'later' });
-    const watching: Parts['carrier'] = {
-      ...carrier,
-      send: async (message) => {
-        inHand.push(await states());
-        return carrier.send(message);
-      },
-    };
-    await createOutbox({ ...parts, carrier: watching }).carry();
+    await outboxThat(async () => inHand.push(await states())).carry();
     expect(inHand[0]).toEqual(['carrying', 'carrying', 'carrying']);
     expect(bodies()).toEqual(['one', 'two']);
     expect(await states()).toEqual(['accepted', 'waiting', 'waiting']);
@@ -99,30 +100,15 @@ describe.each(databases())('on the $name database', ({ open }) => {
 
   it('begins nothing of a chain later than a second after its claim, nor once it is to stop', async () => {
     for (const body of ['one', 'two', 'three']) await queue(parent, body);
-    const claimed = async () => (await states()).filter((state) => state === 'carrying').length;
     const inHand: number[] = [];
-    const slow: Parts['carrier'] = {
-      ...carrier,
-      send: async (message) => {
-        inHand.push(await claimed());
-        wallMs += 1000;
-        return carrier.send(message);
-      },
-    };
-    await createOutbox({ ...parts, carrier: slow }).carry();
+    await outboxThat(async () => {
+      inHand.push((await states()).filter((state) => state === 'carrying').length);
+      wallMs += 1000;
+    }).carry();
     expect(bodies()).toEqual(['one', 'two', 'three']);
     expect(inHand).toEqual([3, 2, 1]);
     for (const body of ['four', 'five']) await queue(parent, body);
-    const stopping: Outbox = createOutbox({
-      ...parts,
-      carrier: {
-        ...carrier,
-        send: (message) => {
-          void stopping.stop();
-          return carrier.send(message);
-        },
-      },
-    });
+    const stopping: Outbox = outboxThat(async () => void stopping.stop());
     await stopping.carry();
     await stopping.stop();
     expect(bodies().slice(3)).toEqual(['four']);
@@ -137,14 +123,7 @@ describe.each(databases())('on the $name database', ({ open }) => {
     const second = '(SELECT id FROM message ORDER BY id OFFSET 1 LIMIT 1)';
     await world.database.query(`UPDATE message SET ${changed} WHERE id = ${second}`, [startMs]);
     const inHand: string[][] = [];
-    const watching: Parts['carrier'] = {
-      ...carrier,
-      send: async (message) => {
-        inHand.push(await states());
-        return carrier.send(message);
-      },
-    };
-    await createOutbox({ ...parts, carrier: watching }).carry();
+    await outboxThat(async () => inHand.push(await states())).carry();
     expect(bodies().toSorted()).toEqual(goes.toSorted());
     expect(bodies().at(-1)).toBe(goes.at(-1));
     expect(inHand[0]?.[2]).toBe('waiting');
@@ -264,14 +243,9 @@ describe.each(databases())('on the $name database', ({ open }) => {
     ] as const)
       await queue(parent, body, urgent);
     const urgentMarked = async () => (await states())[1] === 'accepted';
-    const slow: Parts['carrier'] = {
-      ...carrier,
-      send: async (message) => {
-        if (message.body === 'one') await expect.poll(urgentMarked).toBe(true);
-        return carrier.send(message);
-      },
-    };
-    await createOutbox({ ...parts, carrier: slow }).carry();
+    await outboxThat(async (body) => {
+      if (body === 'one') await expect.poll(urgentMarked).toBe(true);
+    }).carry();
     expect(bodies()).toEqual(['call 911', 'one', 'three']);
   });
 

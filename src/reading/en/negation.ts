@@ -1,31 +1,28 @@
 /** English words around a negation: which attach to what follows, what says nothing by itself, and what each question is about. */
-
-function set(words: string): ReadonlySet<string> {
-  return new Set(words.split(' '));
-}
+import { wordSet } from '../wordSet.ts';
 
 /** These negate the words after them; any other negation stands for itself. */
-export const attached = set(
+export const attached = wordSet(
   'no not nto nt dont doesnt didnt havent hasnt hadnt isnt arent wasnt werent wont cant couldnt wouldnt aint never without nobody neither nor nott',
 );
 /** A no that is an answer where another statement follows it at once. */
-export const bare = set('no');
+export const bare = wordSet('no');
 /** Negations that stand behind their verb: none in English. */
 export const afterVerb: ReadonlySet<string> = new Set();
 
 /** Begins another statement: the negation reaches no further. */
-export const ends = set(
+export const ends = wordSet(
   'i we he she they you hes shes theyre theyve theyd ive weve id youre im because becuz becaus cause cuz cos coz cus bc since so if when whenever while until till unless who what how why where though although as or except however plus anyway',
 );
 /** Right after a negation: what is negated is not the answer. */
-export const asks = set('what who whom how where why which whats');
+export const asks = wordSet('what who whom how where why which whats');
 /** Right after a bare no: another statement begins, or plain chatter follows. */
-export const opens = set(
+export const opens = wordSet(
   'the my our his her hers their your it its that thats this these those there theres is are was were am at in on with from to for only just still all both everything everythings everyone nobody someone somebody another each mum mom dad mother father grandma husband wife but and then not dont doesnt didnt havent hasnt hadnt isnt arent wasnt werent wont cant couldnt wouldnt aint never nothing none no left lost forgot ran gave went threw took used tried had have has been got need needs waiting think know sorry thank thanks thankyou thx ty god lord goodness maam mam madam sir miss love hon hun honey dear darling mate bro bruv luv sis yall nurse doc doctor please pls um uh er erm well lol haha x xx xxx ma bub babe boss senora mami apart tell thst tbh honestly really sadly unfortunately definitely absolutely thankfully luckily ok okay fine good yet calm happy sleeping asleep playing wait stop hope what who how where why which like same mi mah him dem regular as period comma dot im o oo oh po na oga abeg sah',
 );
 
 /** Says nothing by itself. */
-export const light = set(
+export const light = wordSet(
   'it me us them her him my our his their your the a an any ny some one 1 ones that this those these there theres thats here now yet still just even really ever actually currently quite exactly honestly ' +
     'have hav has had having get gets got gotten getting do does did done doing is are was were be been being am can could will would should may might must shall going gonna go to of with at in on for from by up out off over and all both both much very too so not no none nothing nothin anything anythin nuthin yes home anymore anymo more at moment minute either else single bloody damn damned frickin freakin fricking fucking effing stupid whole right way chance luck joy dice good able want wanna need lol maam mam sir mate love hon yo n sorry thank thanks god nurse please tonight today again sign such its were hers try tried trying manage managed',
 );

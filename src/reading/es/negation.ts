@@ -1,29 +1,26 @@
 /** Spanish words around a negation: which attach to what follows, what says nothing by itself, and what each question is about. */
-
-function set(words: string): ReadonlySet<string> {
-  return new Set(words.split(' '));
-}
+import { wordSet } from '../wordSet.ts';
 
 /** These negate the words after them; any other negation stands for itself. */
-export const attached = set('no noo ni sin nunca jamas nadie ningun ninguna not dont');
+export const attached = wordSet('no noo ni sin nunca jamas nadie ningun ninguna not dont');
 /** A no that is an answer where another statement follows it at once. */
-export const bare = set('no noo');
+export const bare = wordSet('no noo');
 /** Negations that stand behind their verb: none in Spanish. */
 export const afterVerb: ReadonlySet<string> = new Set();
 
 /** Begins another statement: the negation reaches no further. */
-export const ends = set(
+export const ends = wordSet(
   'yo ella ellos nosotros ustedes usted porque pork porq pq xq xk pues ps entonces cuando mientras hasta si aunque solo solamente nomas pero como donde quien o disculpe perdon',
 );
 /** Right after a negation: what is negated is not the answer. */
-export const asks = set('que como donde cual cuando cuanto');
+export const asks = wordSet('que como donde cual cuando cuanto');
 /** Right after a bare no: another statement begins, or plain chatter follows. */
-export const opens = set(
+export const opens = wordSet(
   'mi mis su sus el los yo ella ellos nosotros eso esa esos esas esto este esta estos estas todo toda todos todas otro otra nada ninguno ninguna ningun nadie nunca no tampoco estoy estamos voy vamos vengo creo digo mire mira fijese fijate oiga oye vea che vos ps pues que en con de a por para gracias muchas senora senor senorita doctora doctor doc amiga amigo amiguita mija mijo mijita mijito hijita hijito mamita papito seno doctorcita comadre compadre vecina jefe parce mae maje nena linda querida corazon cielo vida mi reina linda amor jefa don dona mami bien tranquila tranquilo contento contenta normal sigue igual solo nomas apenas aun todavia ya ahorita deje dejeme espere espera perdon disculpe lamentablemente desgraciadamente gracia graciasadios dios x xfa fue anda habla llora duerme jugando durmiendo dormida dormido dormidita viendo come ese era estaba estaban estuvo son es como donde cual',
 );
 
 /** Says nothing by itself. */
-export const light = set(
+export const light = wordSet(
   'lo la los las le les se me te nos un una unos unas uno el ella ya mas mucho mucha muy tan de del a al en con para por que y e ni nada ninguno ninguna ningun nadie tengo tenemos tiene tienen tenia teniamos traje hay hubo habia esta estan estaba es son era fue he ha han hemos habia haya mi su sus mis este esa eso esto esos todavia todabia aun aqui aca ahora ahorita hoy casa momento modo manera chance forma solo sola absolutamente pude puedo pudo puede podemos pudimos podido quiere quiero quiso logro logre lograr consigo logrado sabria senora senorita gracias mija doctora dios caso asi tal maldito maldita pinche puta bendita bendito ora orita nomas',
 );
 
@@ -41,7 +38,7 @@ export const matter = {
   looks:
     /^(?:parece\w*|blanc\w+|lechos\w+|leche|transparent\w*|amarill\w+|verd\w+|cafe|cafecit\w+|clar\w+|normal\w*|igual|ve|veo|mira|bien|color|aspecto|luce|contenido|estomac\w+|siempre|rosad\w*|roj\w*)$/,
   secured:
-    /^(?:jering\w*|gasas?|curitas?|parches?|material|agujas?|pega\w*|pego|pegue|pegan|cinta|cintas|tela|esparadrapo|micropore|queda|quedan|quedo|quedado|sujet\w+|asegur\w+|fij\w+|ajust\w+|agua|globo|balon|infl\w+|llen\w+|firme|floj\w+|apret\w+|animo|atrevo|segur\w+|termin\w+|acab\w+|list\w+|hice|hecho|puse|puesto|pone\w*|sostien\w+|detien\w+|aguanta|adhesiv\w+|peg\w+|bien|completo|todo)$/,
+    /^(?:jering\w*|gasas?|parches?|material|agujas?|pega\w*|pego|pegue|pegan|cinta|cintas|tela|esparadrapo|queda|quedan|quedo|quedado|sujet\w+|asegur\w+|fij\w+|ajust\w+|agua|globo|balon|infl\w+|llen\w+|firme|floj\w+|apret\w+|animo|atrevo|segur\w+|termin\w+|acab\w+|list\w+|hice|hecho|puse|puesto|pone\w*|sostien\w+|detien\w+|aguanta|adhesiv\w+|peg\w+|bien|completo|todo)$/,
   firstFeed:
     /^(?:bien|toler\w+|pasa|paso|pasaba|pasar|baja|bajo|quiso|comio|come|toma|tomo|acepta|acepto|aguanto|retuvo|retien\w+|termin\w+|acab\w+|normal|tranquil\w+|gusto|gustado|buen\w*|boto|cayo|fluy\w+)$/,
   nextDay:

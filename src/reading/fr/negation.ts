@@ -1,27 +1,24 @@
 /** French words around a negation: which attach to what stands beside them, what says nothing by itself, and what each question is about. */
-
-function set(words: string): ReadonlySet<string> {
-  return new Set(words.split(' '));
-}
+import { wordSet } from '../wordSet.ts';
 
 /** These negate the words beside them; any other negation stands for itself. */
-export const attached = set('pas nplus jamais sans personne aucun aucune ni point no');
+export const attached = wordSet('pas nplus jamais sans personne aucun aucune ni point no');
 /** A no that is an answer where another statement follows it at once. */
-export const bare = set('no');
+export const bare = wordSet('no');
 /** Negations that stand behind their verb: it must be of the question too. */
-export const afterVerb = set('pas nplus jamais point aucun aucune');
+export const afterVerb = wordSet('pas nplus jamais point aucun aucune');
 
 /** Begins another statement: the negation reaches no further. */
-export const ends = set(
+export const ends = wordSet(
   'je j jai on nous il elle ils elles parce parceque pcq pck psk car comme donc alors quand lorsque si mais puisque puis sinon tant ou tandis malgre cest jetais jen',
 );
 /** Right after a negation: what is negated is not the answer. */
-export const asks = set('comment pourquoi quoi quand ou que');
+export const asks = wordSet('comment pourquoi quoi quand ou que');
 /** Right after a bare no: another statement begins, or plain chatter follows. */
-export const opens = set('le la les mon ma mes son sa ses tout toute tous merci madame monsieur docteur pas rien');
+export const opens = wordSet('le la les mon ma mes son sa ses tout toute tous merci madame monsieur docteur pas rien');
 
 /** Says nothing by itself. */
-export const light = set(
+export const light = wordSet(
   'le la les l lui leur un une des de du d en y ca cela ce c me m te t se s nous vous moi que qui ' +
     'a ai as avons avez ont avait avais avions aurai est es suis sommes sont etait etais etaient ete fait fais faire va vont vais peux peut peuvent pu pouvons veut veux voulu arrive arrives arrivons jarrive darrive reussi reussis reussit reussir ' +
     'encore du tout deja ici la maison maintenant moment jamais nplus plus non pas rien meme vraiment trop tres bien tellement si aussi et mon ma mes son sa ses notre nos votre cet cette ces au aux avec pour sur dans chez a par seul seule seules moyen autre tout toute toujours absolument besoin svp merci madame monsieur dieu oui autre autres deuxieme troisieme putain foutu foutue maudit maudite jen jai nen yen soir soiree aujourdhui sous main ni lo',
