@@ -50,11 +50,15 @@ const knownIds = statement(
   'fate.knownIds',
   "SELECT carrier_id FROM message WHERE direction = 'out' AND carrier_id = ANY ($1) AND id <> ALL ($2)",
 );
-/** What is in hand just now for the phones of these messages: the carrier may have it already, and we not its number. */
+/**
+ * What is in hand just now for the phones of these messages, or was sent before them and is of unknown fate as well: the carrier
+ * may have it already, and we not its number.
+ */
 const inHand = statement(
   'fate.inHand',
   `SELECT mine.id, other.body FROM message mine JOIN message other ON other.phone_id = mine.phone_id AND other.kind = mine.kind
-   WHERE mine.id = ANY ($1) AND other.state = 'carrying' AND other.id <> ALL ($1)`,
+   WHERE mine.id = ANY ($1) AND other.id <> ALL ($1)
+     AND (other.state = 'carrying' OR (other.state = 'unknown' AND other.id < mine.id))`,
 );
 
 /** A message this process has in hand. */
@@ -92,7 +96,9 @@ export async function send(parts: Parts, message: Claimed): Promise<Mark> {
 /** Looks up what became of messages nobody heard of again. Called by the sweep. */
 export async function settleUnsure(parts: Parts): Promise<void> {
   const nowMs = parts.wallMs();
-  const unsure = await parts.database.query<Claimed>(claimUnsure, [nowMs, nowMs + lookAgainMs]);
+  const claimed = await parts.database.query<Claimed>(claimUnsure, [nowMs, nowMs + lookAgainMs]);
+  // Of two with the same words the earlier takes what the carrier made first.
+  const unsure = claimed.sort((one, other) => one.id - other.id);
   if (unsure.length === 0) return;
   parts.checkpoint('unsure claimed');
   const found = await Promise.all(unsure.map((message) => lookUp(parts, message)));
@@ -112,7 +118,7 @@ export async function settleUnsure(parts: Parts): Promise<void> {
   parts.checkpoint('unsure marked');
 }
 
-/** The messages which what the carrier has may be another one for: the same words, or any call, in hand at this moment. */
+/** The messages which what the carrier has may be another one for: the same words, or any call, in hand or not settled. */
 async function takenForAnother({ database, seal }: Parts, unsure: readonly Claimed[]): Promise<ReadonlySet<number>> {
   const others = await database.query<{ id: number; body: Buffer }>(inHand, [unsure.map(({ id }) => id)]);
   const alike = unsure.filter((mine) =>

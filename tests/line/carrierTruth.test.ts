@@ -144,6 +144,25 @@ describe.each(databases())('on the $name database', ({ open }) => {
     expect(await states()).toEqual(['waiting', 'accepted']);
   });
 
+  it('leaves a find to the earlier of two texts with the same words, though the later is looked up first', async () => {
+    await openCase();
+    for (let sends = 0; sends < 2; sends += 1) {
+      await queueSame(parent);
+      carrier.next.push({ fate: 'unknown' });
+      await outbox.carry();
+      wallMs += 10_000;
+    }
+    const first = '(SELECT min(id) FROM message WHERE state = $2)';
+    await world.database.query(`UPDATE message SET look_ms = $1 WHERE id = ${first}`, [wallMs + 20_000, 'unknown']);
+    const made = [{ carrierId: 'the first', fate: 'accepted' }] as const;
+    const finding = { ...parts, carrier: { ...carrier, find: async () => ({ fate: 'found', made }) as const } };
+    await settleUnsure(finding);
+    expect(await states()).toEqual(['unknown', 'unknown']);
+    wallMs += 20_000;
+    await settleUnsure(finding);
+    expect(await states()).toEqual(['accepted', 'waiting']);
+  });
+
   it('looks an unknown fate up again and again, and gives up only after half an hour, by another way', async () => {
     await openCase();
     await queueSame(parent);
