@@ -42,8 +42,19 @@ function unaccented(text: string): string {
   return plain.normalize('NFKC').normalize('NFD').replace(/\p{M}/gu, '');
 }
 
+/** The last text of each language's marks: several readers look at the same. */
+const last = new WeakMap<Marks, { readonly raw: string; readonly plain: string }>();
+
 /** Plain text in lower-case letters, digits and the marks that carry meaning; at most 1,600 characters are read. */
 export function clean(raw: string, marks: Marks): string {
+  const before = last.get(marks);
+  if (before?.raw === raw) return before.plain;
+  const plain = cleaned(raw, marks);
+  last.set(marks, { raw, plain });
+  return plain;
+}
+
+function cleaned(raw: string, marks: Marks): string {
   // "Back in '23": before the apostrophe is gone.
   let text = raw.slice(0, mostCharacters).replace(/(?<=^|\s)['\u2019]([0-2]\d)\b/g, '20$1');
   for (const [from, mark] of meaning) text = text.replace(from, marks[mark]);

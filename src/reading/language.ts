@@ -13,13 +13,10 @@ const clearTimes = 3;
 /** A thumb is up in every language. */
 const noMarks: Marks = { yes: ' ', no: ' ', unsure: ' ', and: ' ', apostrophe: '' };
 
-/** A text as it is read in no language yet: no accents, apostrophes or odd characters. Several readers ask, so the last is kept. */
+/** A text as it is read in no language yet: no accents, apostrophes or odd characters. */
 export function plainOf(text: string): string {
-  if (last.text !== text) last = { text, plain: clean(text, noMarks) };
-  return last.plain;
+  return clean(text, noMarks);
 }
-
-let last = { text: '', plain: '' };
 
 /** The language a text is clearly written in, by its telling words; null where it could be another. */
 export function detectLanguage(text: string): LanguageCode | null {

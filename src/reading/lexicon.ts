@@ -3,6 +3,7 @@ import type { LanguageCode } from '#machines/facts.ts';
 import { english } from './en/english.ts';
 import { spanish } from './es/spanish.ts';
 import { french } from './fr/french.ts';
+import { sieve } from './sieve/sieve.ts';
 
 /** One file of words; a text in it may differ from the English one, its kind may not. */
 type Words<T> = { readonly [K in keyof T]: T[K] extends string ? string : T[K] };
@@ -16,6 +17,7 @@ export const lexicons: Readonly<Record<LanguageCode, Lexicon>> = {
   es: spanish,
   fr: french,
 };
+for (const words of Object.values(lexicons)) sieve(words);
 
 /** Builds something once a language, the first time it is asked for: patterns put together from its words. */
 export function onceEach<T>(build: (words: Lexicon) => T): (words: Lexicon) => T {

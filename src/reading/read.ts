@@ -107,12 +107,13 @@ function readAnswer(said: Said, signs: SignsHeard, beside: HeardBeside, asking: 
 function correctionOfLast(said: Said, signs: SignsHeard, heard: HeardBeside, now: Event | null): Event | null {
   const { answered } = said.open;
   if (answered === null || tellsFacts(heard) || isQuestion(said)) return null;
+  const isMeant = saysMeant(said);
+  const unread = said.open.asking !== null && (now === null || now.type === 'unclear');
+  if (!isMeant && !unread) return null;
   const before: Said = { ...said, open: { ...said.open, asking: answered, clarifying: null } };
   const answer = readAnswer(before, signs, heard, answered);
   if (answer === null) return null;
-  const unread = now === null || now.type === 'unclear';
-  const meant = saysMeant(said) || (said.open.asking !== null && unread && canOnlyCorrect(said, answer));
-  return meant ? asCorrection(said, answer, heard) : null;
+  return isMeant || canOnlyCorrect(said, answer) ? asCorrection(said, answer, heard) : null;
 }
 
 function answerEvent(said: Said, signs: SignsHeard, heard: HeardBeside): Event | null {

@@ -2,8 +2,16 @@
 import { type Lexicon, onceEach } from './lexicon.ts';
 
 /** Edits by Damerau-Levenshtein (neighbours swapped count one), given up as soon as they pass `most`. */
-export function edits(a: string, b: string, most: number): number {
-  if (Math.abs(a.length - b.length) > most) return most + 1;
+export function edits(one: string, other: string, most: number): number {
+  if (Math.abs(one.length - other.length) > most) return most + 1;
+  // What both begin and end with needs no edit.
+  let start = 0;
+  while (start < one.length && one[start] === other[start]) start++;
+  let end = 0;
+  while (end < Math.min(one.length, other.length) - start && one.at(-1 - end) === other.at(-1 - end)) end++;
+  const a = one.slice(start, one.length - end);
+  const b = other.slice(start, other.length - end);
+  if (a === '' || b === '') return a.length + b.length;
   let twoBack: number[] = [];
   let back = Array.from({ length: b.length + 1 }, (_, column) => column);
   for (let row = 1; row <= a.length; row++) {

@@ -3,7 +3,7 @@
  * every further letter. Decided on the automaton of each unbounded repetition, by whether two different paths lead from a
  * position back to it over the same letters (Weideman et al. 2016, exponential degree of ambiguity). It counts no time.
  */
-import { type Node, nodesIn, parsePattern } from './patternTree.ts';
+import { type Node, nodesIn, parsePattern } from '#src/reading/sieve/patternTree.ts';
 
 /** The positions of an automaton: which letters each reads, where it can begin and end, and what can follow. */
 interface Automaton {

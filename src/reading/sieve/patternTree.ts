@@ -1,21 +1,28 @@
 /** A regular expression as a tree of what it reads: letters, rows, alternatives and repetitions. */
 
-/** `letters` has a bit for each letter of `alphabet`; `nothing` is an anchor or a look-around. */
+/** `letters` has a bit for each letter of `alphabet`; `nothing` is a look-around, or an anchor: an `edge` where a word ends. */
 export type Node =
   | { readonly is: 'letters'; readonly letters: bigint }
-  | { readonly is: 'nothing'; readonly around?: Node }
+  | { readonly is: 'nothing'; readonly around?: Node; readonly edge?: boolean }
   | { readonly is: 'row' | 'either'; readonly nodes: readonly Node[] }
   | { readonly is: 'repeat'; readonly node: Node; readonly least: number; readonly most: number };
 
 /** What a plain text can hold, with one letter for every other. */
-const alphabet = [...'abcdefghijklmnopqrstuvwxyz0123456789_ .,;:!?/+<>=%#~-|\n\u00e9'];
+export const alphabet = [...'abcdefghijklmnopqrstuvwxyz0123456789_ .,;:!?/+<>=%#~-|\n\u00e9'];
 const lettersThat = (holds: (letter: string) => boolean): bigint =>
   alphabet.reduce((set, letter, at) => (holds(letter) ? set | (1n << BigInt(at)) : set), 0n);
 
+/** What was read before: patterns use the same letters and classes again and again. */
+const known = new Map<string, Node>();
+
 /** One letter or class, read by the engine itself. */
 function lettersOf(source: string): Node {
+  const before = known.get(source);
+  if (before) return before;
   const one = new RegExp(`^(?:${source})$`, 'u');
-  return { is: 'letters', letters: lettersThat((letter) => one.test(letter)) };
+  const node: Node = { is: 'letters', letters: lettersThat((letter) => one.test(letter)) };
+  known.set(source, node);
+  return node;
 }
 
 /** Reads a pattern from left to right. */
@@ -39,44 +46,56 @@ class Reader {
     return true;
   }
 
+  /** What a sticky pattern finds here. */
   private match(pattern: RegExp): string | undefined {
-    const found = this.source.slice(this.at).match(pattern)?.[0];
+    pattern.lastIndex = this.at;
+    const found = pattern.exec(this.source)?.[0];
     this.at += found?.length ?? 0;
     return found;
   }
 
   private row(): Node {
     const nodes: Node[] = [];
-    while (this.at < this.source.length && !/[|)]/.test(this.source[this.at] ?? '')) nodes.push(this.repeated());
+    while (this.at < this.source.length && !'|)'.includes(this.source[this.at] ?? '')) nodes.push(this.repeated());
     return { is: 'row', nodes };
   }
 
   private repeated(): Node {
     const node = this.atom();
-    const quantifier = this.match(/^(?:[*+?]|\{\d+(?:,\d*)?\})\??/);
+    const quantifier = this.match(quantifiers);
     if (quantifier === undefined) return node;
     const [least = 0, most = least] = bounds(quantifier);
     return { is: 'repeat', node, least, most };
   }
 
   private atom(): Node {
-    const around = ['(?=', '(?!', '(?<=', '(?<!'].find((opening) => this.takes(opening));
-    if (around || this.match(/^\((?:\?:|\?<\w+>)?/)) {
+    const plain = this.match(plainLetter);
+    if (plain !== undefined) return lettersOf(plain);
+    const around = lookArounds.find((opening) => this.takes(opening));
+    if (around || this.match(groups)) {
       const inner = this.either();
       if (!this.takes(')')) throw new Error(`no end of a group in ${this.source}`);
       return around ? { is: 'nothing', around: inner } : inner;
     }
-    if (this.match(/^(?:\\[bB]|[\^$])/)) return { is: 'nothing' };
+    if (this.match(edges)) return { is: 'nothing', edge: true };
+    if (this.takes('\\B')) return { is: 'nothing' };
     // What was read before, whatever it was.
-    if (this.match(/^\\[1-9]/)) return { is: 'letters', letters: lettersThat(() => true) };
-    const letter =
-      this.match(/^(?:\[(?:\\.(?:\{\w+\})?|[^\]\\])*\]|\\p\{\w+\}|\\u\{?[\dA-Fa-f]{4,6}\}?|\\.|[^\\])/su) ?? '';
+    if (this.match(backReference)) return { is: 'letters', letters: lettersThat(() => true) };
+    const letter = this.match(letters) ?? '';
     // Signs that only this flag wants escaped are escaped, and the others not.
     return lettersOf(
       /^\\[^a-zA-Z0-9]$|^[^\\[.]$/.test(letter) ? escaped(letter.slice(-1)) : letter.replace(/\\(?=[#:,;!%~<>=])/g, ''),
     );
   }
 }
+
+const plainLetter = /[a-z0-9 ]/y;
+const quantifiers = /(?:[*+?]|\{\d+(?:,\d*)?\})\??/y;
+const lookArounds = ['(?=', '(?!', '(?<=', '(?<!'];
+const groups = /\((?:\?:|\?<\w+>)?/y;
+const edges = /\\b|[\^$]/y;
+const backReference = /\\[1-9]/y;
+const letters = /(?:\[(?:\\.(?:\{\w+\})?|[^\]\\])*\]|\\p\{\w+\}|\\u\{?[\dA-Fa-f]{4,6}\}?|\\.|[^\\])/suy;
 
 function escaped(letter: string): string {
   return /[\^$\\.*+?()[\]{}|/]/.test(letter) ? `\\${letter}` : letter;

@@ -1,0 +1,106 @@
+/**
+ * Spares a text the patterns that cannot be found in it. A reader asks some four hundred patterns of a text, and nine in ten
+ * need letters that the text has nowhere: those are told from its triples of letters, once for all of them.
+ */
+import { fewestLetters, neededParts, sieved } from './needed.ts';
+
+const letters = 'abcdefghijklmnopqrstuvwxyz0123456789 ';
+
+/** The number of the triple that begins there. */
+function tripleAt(text: string, at: number): number {
+  let triple = 0;
+  for (let place = at; place < at + fewestLetters; place++) triple = triple * letters.length + digitOf(text, place);
+  return triple;
+}
+
+/** A letter's place in `letters`, by its code. */
+const digits = Uint8Array.from({ length: 128 }, (_, code) => {
+  const place = letters.indexOf(String.fromCharCode(code));
+  return place === -1 ? letters.length - 1 : place;
+});
+
+function digitOf(text: string, at: number): number {
+  return digits[text.charCodeAt(at)] ?? letters.length - 1;
+}
+
+function triplesIn(part: string): number[] {
+  return Array.from({ length: part.length - fewestLetters + 1 }, (_, at) => tripleAt(part, at));
+}
+
+/** Texts whose patterns are remembered: the readers of one text look at it and at few pieces of it. */
+const mostKept = 32;
+
+/** The patterns of one language, and of each the triples of which a text must have one. */
+class Sieve {
+  /** By triple, the patterns that may be found where it is. */
+  private readonly byTriple: (readonly number[] | undefined)[] = [];
+  /** A mark for each pattern that may be found in any text. */
+  private readonly anywhere: Uint8Array;
+  private readonly kept = new Map<string, Uint8Array>();
+  private last: string | null = null;
+  private may: Uint8Array = new Uint8Array();
+
+  constructor(patterns: readonly RegExp[]) {
+    const needed = patterns.map(neededParts);
+    this.anywhere = Uint8Array.from(needed, (parts) => (parts === null ? 1 : 0));
+    const common = new Map<number, number>();
+    for (const parts of needed)
+      for (const triple of [...(parts ?? [])].flatMap(triplesIn)) common.set(triple, (common.get(triple) ?? 0) + 1);
+    const rarest = (part: string) =>
+      triplesIn(part).reduce((best, triple) => ((common.get(triple) ?? 0) < (common.get(best) ?? 0) ? triple : best));
+    const listed = new Map<number, number[]>();
+    needed.forEach((parts, pattern) => {
+      for (const triple of new Set([...(parts ?? [])].map(rarest)))
+        listed.set(triple, [...(listed.get(triple) ?? []), pattern]);
+    });
+    this.byTriple = Array.from({ length: letters.length ** fewestLetters }, (_, triple) => listed.get(triple));
+  }
+
+  mayBeIn(text: string, pattern: number): boolean {
+    if (text !== this.last) {
+      this.may = this.kept.get(text) ?? this.look(text);
+      this.last = text;
+    }
+    return this.may[pattern] === 1;
+  }
+
+  private look(text: string): Uint8Array {
+    const may = this.anywhere.slice();
+    const plain = sieved(text);
+    for (let at = 0; at + fewestLetters <= plain.length; at++) {
+      for (const pattern of this.byTriple[tripleAt(plain, at)] ?? []) may[pattern] = 1;
+    }
+    if (this.kept.size >= mostKept) this.kept.clear();
+    this.kept.set(text, may);
+    return may;
+  }
+}
+
+/** Every pattern of a lexicon, however deep. */
+export function patternsIn(value: unknown): RegExp[] {
+  if (value instanceof RegExp) return [value];
+  if (typeof value !== 'object' || value === null || value instanceof Set) return [];
+  return Object.values(value).flatMap(patternsIn);
+}
+
+/** From now on the patterns of these words look at a text only where they may be found. */
+export function sieve(words: object): void {
+  const patterns = [...new Set(patternsIn(words))];
+  let made: Sieve | null = null;
+  patterns.forEach((pattern, number) => {
+    const whole = new RegExp(pattern);
+    const mayBeIn = (text: string) => {
+      // Only once a text is read in this language.
+      made ??= new Sieve(patterns);
+      return made.mayBeIn(text, number);
+    };
+    pattern.test = (text) => mayBeIn(text) && whole.test(text);
+    pattern[Symbol.search] = (text) => (mayBeIn(text) ? text.search(whole) : -1);
+    pattern[Symbol.match] = (text) => (mayBeIn(text) ? text.match(whole) : null);
+    pattern[Symbol.matchAll] = (text) => (mayBeIn(text) ? text.matchAll(whole) : none);
+    pattern[Symbol.replace] = (text: string, by: never) => (mayBeIn(text) ? text.replace(whole, by) : text);
+    pattern[Symbol.split] = (text, limit) => (mayBeIn(text) ? text.split(whole, limit) : [text]);
+  });
+}
+
+const none = [].values();
