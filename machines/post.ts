@@ -30,7 +30,10 @@ export function addressed(running: Running, signal: CaseSignal): Post[] {
     case 'answer.next-day':
     case 'answer.clinic':
     case 'answer.arrived':
-      return [{ machine: 'aftercare', event }, ...toldBeside(event), ...personWanted(event)];
+      // Where it is not awaited it is talk, and answered as such.
+      return running.aftercareIsIdle || !running.aftercare.can(event)
+        ? [{ machine: 'conversation', event: { ...event, type: 'smallTalk' } }]
+        : [{ machine: 'aftercare', event }, ...toldBeside(event), ...personWanted(event)];
     case 'correct':
       return !running.aftercareIsIdle && running.aftercare.can(event)
         ? [{ machine: 'aftercare', event }, ...toldBeside(event), ...personWanted(event)]

@@ -10,6 +10,12 @@ const arrival = [
   { target: 'beforeOutcome', actions: say('arrivedYes') },
 ] as const;
 
+/** Said once more, or late: answered, and what is still to come goes on. */
+const arrivalAgain = [
+  { guard: 'saysNo', actions: [say('arrivedNo'), notArrived] },
+  { actions: say('arrivedYes') },
+] as const;
+
 const arrived = kit.createStateConfig({
   meta: { asking: 'arrived' },
   entry: ['resetUnclear', say('askArrived')],
@@ -48,6 +54,7 @@ const outcome = kit.createStateConfig({
 
 export const onTheWay = kit.createStateConfig({
   initial: 'beforeArrival',
+  on: { 'answer.arrived': arrivalAgain },
   states: {
     beforeArrival: { after: { untilArrived: 'arrived' }, on: { 'answer.arrived': arrival } },
     arrived,

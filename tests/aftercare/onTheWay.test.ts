@@ -53,6 +53,18 @@ describe('on the way', () => {
     expect(lines(line.advance(day))).toEqual(['24h askOutcome']);
   });
 
+  it.each([
+    ['yes', ['1h arrivedYes']],
+    ['no', ['1h arrivedNo', '1h page not-arrived']],
+  ] as const)('not yet, and then said by itself, %s: answered, and the next day still asked about', (value, said) => {
+    const line = asked();
+    line.send(answer('arrived', 'no'));
+    expect(lines(line.send(answer('arrived', value)))).toEqual(said);
+    expect(lines(line.advance(day))).toEqual(['24h askOutcome', '25h nudge next-day']);
+    expect(lines(line.send(answer('arrived', 'yes')))).toEqual(['25h arrivedYes']);
+    expect(asking(line)).toBe('next-day');
+  });
+
   it('unanswered: nudge, page, and it can be answered until the next day', () => {
     const line = asked();
     expect(lines(line.advance(22.9 * hour))).toEqual(['2h nudge arrived', '3h page not-arrived']);

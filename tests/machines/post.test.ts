@@ -28,6 +28,13 @@ describe('an answer to what is asked after a night', () => {
     }
   });
 
+  it('is answered where nothing awaits it', () => {
+    for (const key of ['first-feed', 'next-day', 'clinic', 'arrived'] as const) {
+      const night = held().text({ type: `answer.${key}`, value: 'yes', told: {}, person: false, corrects: false });
+      expect(night.said, key).toEqual(['holdStill']);
+    }
+  });
+
   it('with a person asked for begins a climb that goes on', () => {
     const night = inUse().wait(180).answer('first-feed', 'yes', wanted);
     expect(night.calls).toMatchObject([{ place: 0, level: 'urgent', reasons: ['person-wanted'] }]);

@@ -24,7 +24,7 @@ export interface Product {
   readonly states: number;
   readonly transitions: number;
   /** How often a page was demanded, and how often what follows. */
-  readonly exercised: { readonly S6: number; readonly S7: number; readonly S10: number };
+  readonly exercised: { readonly S6: number; readonly S7: number; readonly S9: number; readonly S10: number };
   readonly broken: readonly string[];
 }
 
@@ -49,7 +49,7 @@ export function walkProduct(world: World, paths: readonly (readonly Move[])[], t
   const seen = new Set<string>();
   const queue: Place[] = [];
   const broken = new Set<string>();
-  const exercised = { S6: 0, S7: 0, S10: 0 };
+  const exercised = { S6: 0, S7: 0, S9: 0, S10: 0 };
   let transitions = 0;
   const add = (place: Place) => {
     const key = keyOf(place);
@@ -92,7 +92,9 @@ function steps(place: Place): [string, Place][] {
     event.type === 'signs' && event.sure.includes('breathing') ? 'danger' : event.type,
     signalled(place, { machine: 'conversation', event: { ...event, ...stamp } as TextEvent }),
   ];
-  const own = asked.filter(({ type }) => type === `answer.${view.asking}`);
+  const own = asked.filter(
+    ({ type }) => type === `answer.${view.asking}` || (view.asking === null && type === 'answer.arrived'),
+  );
   return [
     ...[...texts, ...own].map(text),
     ['take', taken(place)],
@@ -117,16 +119,20 @@ const asksOn = (place: Place) =>
 const staysCounted = (place: Place) =>
   viewAt(place).states.aftercare.includes('aftercare.inUse.stay.unlimited') || later(place, 'aftercare.inUse.stay');
 
-/** S6, S7 and S10 over one step. */
+const texted = new Set<string>(['danger', ...[...texts, ...asked].map(({ type }) => type)]);
+
+/** S6, S7, S9 and S10 over one step. */
 function faultsOf(before: Place, after: Place, words: string, exercised: Product['exercised']): string[] {
   const view = viewAt(after);
-  const counted = exercised as { S6: number; S7: number; S10: number };
+  const answered = after.effects.some(({ type }) => type === 'say');
+  const counted = exercised as { S6: number; S7: number; S9: number; S10: number };
   const faults: string[] = [];
   const hold = (rule: keyof typeof counted, demand: boolean, why: string) => {
     counted[rule] += 1;
     if (!demand)
       faults.push(`${rule} ${why} (after ${words} at ${viewAt(before).disposition ?? viewAt(before).asking})`);
   };
+  if (texted.has(words)) hold('S9', answered, `${words} is answered with silence`);
   if (view.closed) {
     hold('S10', words === 'nurse.close' || !climbs(after), 'a case is over while a nurse is being called');
     return faults;
