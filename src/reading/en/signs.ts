@@ -12,7 +12,17 @@ const body =
   '(?:lips?|face|skin|mouth|nose|fingers?|nails?|fingernails|hands?|feet|toes|cheeks?|color|colour|tongue|gums)';
 const who = '(?:she|shes|he|hes|baby|babys|they|theyre|kid|child|son|daughter|girl|boy|him|her)';
 
+/** The breathing tube in the neck: where it is out or shut, the airway is. */
+const windpipe = '(?:trachs?|traches|trake|trachea\\w*|tracheo\\w*|tracheal)(?: ?-?(?:tube|can+ula|button))?';
+
 export const signWords: readonly SignWords[] = [
+  {
+    sign: 'breathing',
+    sure: new RegExp(
+      `\\b(?:${windpipe}(?: (?!(?:and|not|never|didnt|hasnt|isnt|wasnt|g|gj|j|peg|feeding|button|gtube)\\b)\\w+){0,4} (?:out|off|fell|dislodged|displaced|missing|plugged|clogged|blocked|obstructed)\\b(?! (?:\\w+ ){0,3}(?:ago|last (?:year|month|summer|winter|week)|years?|for good)\\b)|(?:pull|yank|cough|knock|push|lost|lose|popp)\\w* (?:out )?(?:(?:his|her|the|my|our) )?(?:\\w+s )?${windpipe}\\b(?! (?:tie|care|collar))|${windpipe} (?:\\w+ ){0,2}(?:wont|not|isnt|cant|doesnt|couldnt) (?:\\w+ ){0,2}(?:go|going|fit|fitting|get)\\b|(?:get|put|putting|getting) (?:\\w+ ){0,3}${windpipe} (?:back )?in\\b|spare ${windpipe})`,
+      'g',
+    ),
+  },
   {
     sign: 'breathing',
     sure: /\b(?:(?:whistl\w*|squeak\w*|rattl\w*|crackl\w*|crow\w*)(?: \w+)? (?:every time|each time|when|whenever|as) (?:she|he) |can (?:hardly|barely) cry\b|(?:sats?|spo2|o2|oxygen|saturations?) (?:is |are |at |of |now |reading |down to |dropped to |only )*(?:[1-8]\d|9[01])\b|(?:trouble|difficulty|difficult|problems?|struggl\w+|hard time|issues?|distress) (?:with )?(?:her |his |to |in )?breath\w*|hard (?:for (?:her|him) )?to breathe?|no breath(?:ing|e)?(?! (?:problems?|trouble|issues?|difficult\w*|concerns?))|(?!(?:not|isnt) (?:really )?breathing (?:funny|weird|fast|heavy|heavily|noisy|noisily|rapidly|strange|hard)\b(?! enough))(?:cant|cannot|couldnt|not|isnt|wont|doesnt|barely|hardly|stopped|stops|quit) (?:able to )?(?:really )?(?:breath\w*|breething|catch (?:her|his) breath)|breath\w* (?:is |isnt |seems? |looks? |sounds? |a |bit |little |really |very |so |too |not |kind of |kinda |all |like ){0,4}(?:hard|fast|heavy|heavily|funny|weird|bad|badly|noisy|rapid|rapidly|shallow|labou?red|strange|difficult|off|wrong|quick|quickly|slow|slowly|irregular|right|rough|raspy|trouble|difficulty|problems?|worse|well|normal|normally|good)|(?:short|shortness|out) of breath|heavy breathing|fast breathing|(?:rapid|shallow|labou?red|noisy) breath\w*|resp(?:iratory)? distress|(?:not|isnt|cant|doesnt|hardly|barely|wont) (?:get|getting)(?: any| enough)? air|(?:fight\w*|gulp\w*|hungry|starved) (?:for )?air|not enough air|out of puff|panting|(?:nasal|nostril\w*) flar\w+|recessions?|tracheal tug|sucking in (?:at )?(?:the |her |his )?(?:ribs|chest|neck)|(?:chest|ribs?|belly|tummy|throat|neck) (?:is |are |keeps? |all )*(?:suck\w*|pulling|pulled|tugging|caving|sinking|drawing|drawn|dipping) in|indraw\w*|(?:not|isnt|cant|wont|doesnt)(?: \w+)? (?:get|getting|got) (?:enough |any |much |no )?(?:oxygen|o2|air)|low oxygen|chest(?: (?:is|keeps|keep|just))* (?:going|moving|heaving|pumping|working)(?: (?:in and out|up and down|in|out|up|down|really|so|very|like|and)){0,4} (?:hard|fast|quick\w*|rapid\w*|mad|crazy)|stridor|croup\w*|drowning|hyperventilat\w*|asphyxiat\w*|strangl\w*|desat\w*|puffing|rasping|raspy|belly breath\w*|nose (?:is |keeps |holes )*(?:opening and closing|flar\w+)|blocked airway|gasp(?:s|ing)?|gurgling|wheez\w+|grunting|cho(?:c|k)?k(?:es|ed|ing)|suffocating|apnea|retractions|breath\w*|breeth\w*|breth\w*|brething|airway)\b/g,

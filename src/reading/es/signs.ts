@@ -14,7 +14,18 @@ const green = '(?:verd\\w*|bilis|biliar|amarill\\w*|sangre|cafe oscuro|negro)';
 const vomits =
   '(?:vomit\\w*|trasboc\\w*|devolv\\w*|devuelv\\w*|arroj\\w*|g?uacare\\w*|huacare\\w*|buitre\\w*|regurgit\\w*|bascas?|deposo|depuso)';
 
+/** The breathing tube in the neck: where it is out or shut, the airway is. */
+const windpipe = '(?:traque\\w*|traqiost\\w*)';
+const windpipeOut = '(?:sali\\w*|cay\\w*|zaf\\w*|saf[oa]\\w*|arranc\\w*|jalo|saco|quito|bot[oa]|solto|tapo)';
+
 export const signWords: readonly SignWords[] = [
+  {
+    sign: 'breathing',
+    sure: new RegExp(
+      `\\b(?:${windpipeOut} (?:(?!(?:y|g|sonda|boton|no)\\b)\\w+ ){0,4}${windpipe}|${windpipe}(?: (?!(?:y|no|pero|sonda|boton|g)\\b)\\w+){0,4} (?:${windpipeOut}|afuera|fuera|tapad\\w*|obstruid\\w*|bloquead\\w*)\\b|${windpipe} (?:\\w+ ){0,2}no (?:\\w+ ){0,2}(?:entra|entro|pasa|va)\\b|(?:meter|poner)\\w* (?:\\w+ ){0,3}${windpipe}|${windpipe} de repuesto)`,
+      'g',
+    ),
+  },
   {
     sign: 'breathing',
     sure: /\b(?:(?:satura\w*|sats?|spo2|oxigeno|oximetro)(?: (?:es|esta|en|de|a|al|bajo|marca|dice|ahora|solo|le|la|tiene))* (?:[1-8]\d|9[01])\b|(?:dificultad|problemas?|trabajos?|cuesta|costando|esfuerzo|esfuerza|esforz\w*|fatiga\w*|falta|batall\w*|luch\w*|pelea\w*|sufr\w*|matand\w*|desesper\w*)(?: \w+){0,3} (?:respir\w*|aire)|no (?:(?!cuesta|problemas?|dificultad\w*|trabajo|esfuerzo|falta)\w+ ){0,3}(?:respir\w*|(?:jala\w*|entra|agarr\w*|cog\w*|pesc\w*|alcanz\w*|consig\w*|tom[ae]\w*|llega|recib\w*|meter?|tiene) (?:bien |casi |nada de )?(?:el )?(?:aire|aliento|resuello|resuell[oa]))|(?:sin|le falta(?:ndo)?|se queda sin|perdio el) (?:el )?(?:aliento|resuello)|(?:casi|apenas|sin|dejo de|dejando de|deja de|ya no|paro de|puede|poder) respir\w*|respir\w*(?: (?:muy|bien (?=feo|raro|mal|rapid|agitad)|mal|rapid\w*|raro|rara|agitad\w*|fuerte|despacio|lento|con|corto|feo|dificil|ruid\w*))*|(?:le )?falta(?:ndo)?(?: de)? (?:el )?aire(?:cito)?|sin aire|jal(?:a|ando) aire|(?<!\bglobo (?:\w+ )?)se le (?:va|fue|esta yendo|acaba) el aire(?! (?:al?|del) (?:el |la )?(?:globo|sonda|tubo|boton|jeringa))|cuesta (?:mucho |muchisimo |tanto )?jalar(?! (?:la|el|de la|del) )|ahog\w*|asfixi\w*|atragant\w*|sofoc\w*|agitad[oa]|jade(?:a|e|o)\w*|boque\w*|apnea|silb\w*|sibil\w*|(?:chill|pit|silb|ronc|suena)\w*(?: mucho| feo)? el pech(?:o|ito)|se (?:le )?(?:hunde\w*|sumen?|meten?|marcan?) (?:las |los )?(?:costill\w*|pecho))\b/g,

@@ -12,7 +12,19 @@ const colour =
 const changing =
   '(?: (?:est|sont|etait|a|devien\\w*|devenue?s?|tourne\\w*|tir(?:e|ent|ant)|vire\\w*|toute?s?|tous|tres|un|peu|presque|vraiment|autour|de|la|le|les|des|aux?|sa|son|ses|en|et|du|bouche|levres?|au|ont|le air|air|super|bien|plutot|limite|genre|comme|passe\\w*|sur|mains|encore|aussi)){0,6}';
 
+/** The breathing tube in the neck: where it is out or shut, the airway is. */
+const windpipe = '(?:(?:canule (?:de |du )?)?(?:trach\\w+)|canule)';
+const windpipeOut =
+  '(?:sorti\\w*|sort|ressorti\\w*|tombee?|partie?|arrachee?|enlevee?|delogee?|dehors|bouchee?|obstruee?|sautee?)';
+
 export const signWords: readonly SignWords[] = [
+  {
+    sign: 'breathing',
+    sure: new RegExp(
+      `\\b(?:${windpipe}(?: (?!(?:et|pas|nplus|mais|sonde|bouton|gastro\\w*|g)\\b)\\w+){0,4} ${windpipeOut}\\b|(?:arrache|enleve|perdu|retire|tire) (?:\\w+ ){0,2}${windpipe}|${windpipe} (?:\\w+ ){0,3}(?:veut|va|passe|rentre|entre) (?:pas|plus|nplus)\\b|(?:remettre|mettre|rentrer) (?:\\w+ ){0,2}${windpipe}|${windpipe} de (?:rechange|secours))`,
+      'g',
+    ),
+  },
   {
     sign: 'breathing',
     sure: /\b(?:(?:sat\w*|spo2|o2|oxygene|saturation) (?:est |a |de |sont |maintenant |descend\w* |tombe\w* |chute\w* |baisse\w* |en dessous |elle )*(?:[1-8]\d|9[01])\b|(?:(?:pas|plus|nplus|jamais|du mal|mal|gene|peine|misere|difficultes?|difficile|probleme|problemes|soucis?|arrive|peut|veut|cesse|arrete\w*|stoppe\w*|galere|lutte)(?: (?:a|de|d|pour|bien|la|pas|plus|nplus|beaucoup|en|du|toujours|vraiment|le|mieux|qu|que|elle|il|avec)){0,4} )?(?<!\bsans )respir\w*(?: (?:elle|il|est|a|se|un|peu|tres|trop|vraiment|super|bien|plus|pas|nplus|presque|du|tout|mal|vite|fort|rapide\w*|difficile\w*|bizarre\w*|bruyan\w*|siffl\w*|courte?|saccade\w*|normal\w*|lourd\w*|comme|d|habitude|par|a|coups|peine)){0,6}|souffle (?:est )?(?:coupe|court|mal|vite|fort|bizarre|difficile\w*|pas|trop)|essouffl\w*|(?:bout|plus|pas|manque) de souffle|manque de air|(?:cherche|court apres|reclame|happe) (?:son|de le|le|l|sa|de) ?(?:air|souffle|respiration)|(?:mal|difficile|difficultes?|peine|misere|galere|rame)(?: \w+)? (?:a|de|pour) (?:re)?(?:prendre|trouver|retrouver|avoir) (?:son|sa|du|de le) ?(?:souffle|respiration|air)|manque(?: \w+)? de? air|(?:poitrine|thorax|cotes|torse|cou)(?: (?:qui|lui|se|est|tout))* (?:creus\w*|rentr\w*|tir(?:e|ent)\b)|tire sur (?:ses|les) (?:cotes|muscles|epaules)|(?:narines?|ailes du nez)(?: (?:qui|se))* (?:bat\w*|ouvr\w*|ecart\w*|palpit\w*)|(?:pauses?|arrets?) (?:respi\w*|dans (?:sa|la) respi\w*|de respi\w*)|(?:trouve|reprend|retrouve) (?:pas|plus|nplus) (?:son|sa) (?:souffle|respiration)|etouff\w*|suffoqu\w*|suffoc\w*|se etrangle\w*|etrangl\w*|apnees?|siffle\w*|sifflements?|ral(?:e|es|er|ements?)\b(?! (?:parce|car|contre|puisque|apres (?:moi|nous|tout|le monde|son|sa)|de faim|pour (?:manger|avoir|rien|ses|son|sa|tout|un)|comme (?:d |de )?habitude|que|a cause (?:de la faim|du)))|geignements?|tirage|asphyxi\w*|halet\w*|halete|fausse route|gargouill\w* (?:quand|en)|balancement|bat des ailes du nez|detresse respi\w*|les cotes (?:rentrent|creusent)|creuse (?:le|la|les|au) (?:thorax|poitrine|cotes))/g,
