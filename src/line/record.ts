@@ -1,5 +1,5 @@
 /** The record of a case: each event carries a hash over the one before it, so that nothing can be changed or left out unseen. */
-import { createHash, hash } from 'node:crypto';
+import { hash } from 'node:crypto';
 
 /** One more event of a case. */
 export interface Link {
@@ -17,9 +17,8 @@ export interface Chained {
 /** The next link: SHA-256 over the hash before it (nothing for the first) and the canonical JSON. */
 export function chain(before: Chained, happened: object): Link {
   const body = canonicalJson(happened);
-  const linked = createHash('sha256');
-  if (before.lastHash !== null) linked.update(before.lastHash);
-  return { number: before.lastNumber + 1, body, hash: linked.update(body).digest() };
+  const linked = Buffer.concat([before.lastHash ?? Buffer.alloc(0), Buffer.from(body)]);
+  return { number: before.lastNumber + 1, body, hash: hash('sha256', linked, 'buffer') };
 }
 
 /** JSON with the keys of every object in order: the same value is always the same text. */

@@ -74,5 +74,6 @@ export function hear(raw: string, open: Open, language = open.language): Said {
 
 /** The same conversation with other words, for a reader that looks at a part of a text. */
 export function part(said: Said, plain: string): Said {
+  if (plain === said.plain) return said;
   return { ...said, plain, clauses: clausesOf(plain, said.words) };
 }

@@ -1,11 +1,6 @@
 /** Works out of a pattern which letters every text holds that it can be found in. */
 import { alphabet, type Node, parsePattern } from './patternTree.ts';
 
-/** A text as it is sieved: letters and digits, a space for every other, and one before and after. */
-export function sieved(text: string): string {
-  return ` ${text.replace(/[^a-z0-9]/g, ' ')} `;
-}
-
 type Parts = readonly string[];
 
 /** What a node can be, word for word, where that is little; and parts of which a text holds one wherever it is found. */
@@ -17,8 +12,10 @@ interface Known {
 /** A row longer than this in ways to read it is cut: a piece of it says enough. */
 const mostWays = 24;
 const mostLettersOfClass = 6;
-/** Fewer letters tell too little to be looked for. */
-export const fewestLetters = 3;
+/** Fewer letters tell too little to be looked for, but for a digit. */
+const fewestLetters = 3;
+/** Stands for every digit. */
+export const digit = '0';
 
 /** Where a word begins or ends, while a row is put together. */
 const edge = '|';
@@ -47,7 +44,7 @@ function lettersIn(letters: bigint): Parts | null {
   const before = classes.get(letters);
   if (before !== undefined) return before;
   const all = alphabet.filter((_, at) => (letters & (1n << BigInt(at))) !== 0n);
-  const ways = [...new Set(all.map((letter) => (/[a-z0-9]/.test(letter) ? letter : ' ')))];
+  const ways = [...new Set(all.map((letter) => (/[a-z]/.test(letter) ? letter : /\d/.test(letter) ? digit : ' ')))];
   const few = ways.length === 0 || ways.length > mostLettersOfClass ? null : ways;
   classes.set(letters, few);
   return few;
@@ -110,12 +107,12 @@ function withoutEdges(way: string): string {
 function longEnough(ways: Parts | null): Parts | null {
   if (ways === null) return null;
   const parts = ways.map(withoutEdges);
-  return parts.every((part) => part.length >= fewestLetters) ? parts : null;
+  return parts.every((part) => part.length >= fewestLetters || part.includes(digit)) ? parts : null;
 }
 
 /**
- * Parts of a sieved text, each of at least `fewestLetters`, of which every text holds one in which the pattern is found;
- * null where none can be named.
+ * Parts, each of at least three letters or with a digit, of which every text holds one in which the pattern is found; null
+ * where none can be named. Every digit is a 0; any other sign is a space, and so are the beginning and the end of a text.
  */
 export function neededParts({ source, flags }: RegExp): ReadonlySet<string> | null {
   // A plain text has no capitals.

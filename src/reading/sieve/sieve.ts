@@ -2,30 +2,43 @@
  * Spares a text the patterns that cannot be found in it. A reader asks some four hundred patterns of a text, and nine in ten
  * need letters that the text has nowhere: those are told from its triples of letters, once for all of them.
  */
-import { fewestLetters, neededParts, sieved } from './needed.ts';
+import { digit, neededParts } from './needed.ts';
 
-const letters = 'abcdefghijklmnopqrstuvwxyz0123456789 ';
-
-/** The number of the triple that begins there. */
-function tripleAt(text: string, at: number): number {
-  let triple = 0;
-  for (let place = at; place < at + fewestLetters; place++) triple = triple * letters.length + digitOf(text, place);
-  return triple;
-}
+/** What a text is sieved by: its letters, a 0 for every digit and a space for every other sign. */
+const letters = `abcdefghijklmnopqrstuvwxyz${digit} `;
+const digitPlace = letters.indexOf(digit);
+const spacePlace = letters.indexOf(' ');
+const tripleCount = letters.length ** 3;
+/** Stands beside the triples for a digit anywhere. */
+const anyDigit = tripleCount;
 
 /** A letter's place in `letters`, by its code. */
-const digits = Uint8Array.from({ length: 128 }, (_, code) => {
-  const place = letters.indexOf(String.fromCharCode(code));
-  return place === -1 ? letters.length - 1 : place;
+const places = Uint8Array.from({ length: 128 }, (_, code) => {
+  const letter = String.fromCharCode(code);
+  if (/\d/.test(letter)) return digitPlace;
+  return letters.includes(letter) ? letters.indexOf(letter) : spacePlace;
 });
 
-function digitOf(text: string, at: number): number {
-  return digits[text.charCodeAt(at)] ?? letters.length - 1;
+/** Calls with the number of every triple of letters that begins in a text, and for a digit. */
+function forTriples(text: string, call: (triple: number) => void): void {
+  let triple = 0;
+  let hasDigit = false;
+  for (let at = 0; at < text.length; at++) {
+    const place = places[text.charCodeAt(at)] ?? spacePlace;
+    hasDigit ||= place === digitPlace;
+    triple = (triple * letters.length + place) % tripleCount;
+    if (at >= 2) call(triple);
+  }
+  if (hasDigit) call(anyDigit);
 }
 
 function triplesIn(part: string): number[] {
-  return Array.from({ length: part.length - fewestLetters + 1 }, (_, at) => tripleAt(part, at));
+  const triples: number[] = [];
+  forTriples(part, (triple) => triples.push(triple));
+  return triples;
 }
+
+const none: readonly never[] = [];
 
 /** Texts whose patterns are remembered: the readers of one text look at it and at few pieces of it. */
 const mostKept = 32;
@@ -33,7 +46,7 @@ const mostKept = 32;
 /** The patterns of one language, and of each the triples of which a text must have one. */
 class Sieve {
   /** By triple, the patterns that may be found where it is. */
-  private readonly byTriple: (readonly number[] | undefined)[] = [];
+  private readonly byTriple: (number[] | undefined)[] = Array.from({ length: tripleCount + 1 });
   /** A mark for each pattern that may be found in any text. */
   private readonly anywhere: Uint8Array;
   private readonly kept = new Map<string, Uint8Array>();
@@ -48,12 +61,13 @@ class Sieve {
       for (const triple of [...(parts ?? [])].flatMap(triplesIn)) common.set(triple, (common.get(triple) ?? 0) + 1);
     const rarest = (part: string) =>
       triplesIn(part).reduce((best, triple) => ((common.get(triple) ?? 0) < (common.get(best) ?? 0) ? triple : best));
-    const listed = new Map<number, number[]>();
     needed.forEach((parts, pattern) => {
-      for (const triple of new Set([...(parts ?? [])].map(rarest)))
-        listed.set(triple, [...(listed.get(triple) ?? []), pattern]);
+      for (const triple of new Set([...(parts ?? [])].map(rarest))) {
+        const before = this.byTriple[triple];
+        if (before) before.push(pattern);
+        else this.byTriple[triple] = [pattern];
+      }
     });
-    this.byTriple = Array.from({ length: letters.length ** fewestLetters }, (_, triple) => listed.get(triple));
   }
 
   mayBeIn(text: string, pattern: number): boolean {
@@ -66,10 +80,9 @@ class Sieve {
 
   private look(text: string): Uint8Array {
     const may = this.anywhere.slice();
-    const plain = sieved(text);
-    for (let at = 0; at + fewestLetters <= plain.length; at++) {
-      for (const pattern of this.byTriple[tripleAt(plain, at)] ?? []) may[pattern] = 1;
-    }
+    forTriples(` ${text} `, (triple) => {
+      for (const pattern of this.byTriple[triple] ?? none) may[pattern] = 1;
+    });
     if (this.kept.size >= mostKept) this.kept.clear();
     this.kept.set(text, may);
     return may;
@@ -97,10 +110,8 @@ export function sieve(words: object): void {
     pattern.test = (text) => mayBeIn(text) && whole.test(text);
     pattern[Symbol.search] = (text) => (mayBeIn(text) ? text.search(whole) : -1);
     pattern[Symbol.match] = (text) => (mayBeIn(text) ? text.match(whole) : null);
-    pattern[Symbol.matchAll] = (text) => (mayBeIn(text) ? text.matchAll(whole) : none);
+    pattern[Symbol.matchAll] = (text) => (mayBeIn(text) ? text.matchAll(whole) : none.values());
     pattern[Symbol.replace] = (text: string, by: never) => (mayBeIn(text) ? text.replace(whole, by) : text);
     pattern[Symbol.split] = (text, limit) => (mayBeIn(text) ? text.split(whole, limit) : [text]);
   });
 }
-
-const none = [].values();
