@@ -60,7 +60,7 @@ describe('the patterns of the reader', () => {
     // No word of the calendar, so that its library stays out of it.
     const used = patternsUsed('no wait 7 kilos not 17, in 2 hours or 3, yes it went in easy, 8 lb 2 oz, no blood');
     const ofLexicons = new Set(languageCodes.flatMap((code) => patternsIn(lexicons[code], code)).map(([, of]) => of));
-    expect([...used].filter((source) => !ofLexicons.has(source)).length).toBeGreaterThan(60);
+    expect([...used].filter((source) => !ofLexicons.has(source)).length).toBeGreaterThan(40);
     expect([...used].filter(isCatastrophic)).toEqual([]);
   });
 });
