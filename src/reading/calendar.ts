@@ -122,7 +122,14 @@ const feastYear = '(?:,? (?:[a-z]{1,3} )?((?:19|20)\\d{2})\\b)?';
 
 type Rule = readonly [RegExp, (match: RegExpExecArray) => Days];
 
-function rules(today: DateTime, words: Words): Rule[] {
+/** "2024 march, it was spring": a season beside the one year named is that year's. */
+function yearOf(text: string): number | null {
+  const years = new Set(text.match(/\b(?:19|20)\d{2}\b/g));
+  const [year] = years;
+  return years.size === 1 ? Number(year) : null;
+}
+
+function rules(today: DateTime, words: Words, yearNamed: number | null): Rule[] {
   const feast = (from: readonly [number, number], to: readonly [number, number], year: number | null): Days => {
     if (year !== null) {
       const end = today.set({ year, month: to[0], day: to[1] });
@@ -157,7 +164,7 @@ function rules(today: DateTime, words: Words): Rule[] {
       ({ pattern, month, day }): Rule => [
         pattern,
         (match) => {
-          const year = Number(match[1] ?? match[2]);
+          const year = Number(match[1] ?? match[2]) || yearNamed;
           const named = year ? months(today, today.set({ year, month, day }), 3) : unnamedYear(today, month, 3, day);
           return year && named.latest > today ? named : season(named, today);
         },
@@ -247,7 +254,7 @@ export function datesIn(text: string, today: DateTime, { calendar: words }: Lexi
   for (const dated of fromLibrary(rest, today, words)) found.push(dated);
   for (const { at, end } of found) blank(at, end);
   const yearNamed = found.length > 0;
-  for (const [pattern, toDays] of rules(today, words)) {
+  for (const [pattern, toDays] of rules(today, words, yearOf(text))) {
     if (yearNamed && pattern === words.bareYear) continue;
     for (const match of rest.matchAll(pattern)) {
       const end = match.index + match[0].length;

@@ -65,7 +65,8 @@ function momentIn(clause: string, { open, words }: Said, justNow: RegExp): Found
   if (clocks.length > 0) return { unclear: 'future' };
   const part = partOfDay(clause, open, words);
   if (part !== null) return { value: part };
-  return justNow.test(clause) ? { value: open.nowMs } : null;
+  if (!justNow.test(clause)) return null;
+  return words.clock.aWhile.test(clause) ? { unclear: 'unsure' } : { value: open.nowMs };
 }
 
 type Role = 'seen' | 'out' | 'found' | 'other' | null;
@@ -79,11 +80,7 @@ function roleOf(clause: string, { times: words }: Lexicon): Role {
 }
 
 /** Moments by what they belong to; a clause that names no act goes with the one before it. */
-function momentsByRole(
-  said: Said,
-  plain: string,
-  first: Role,
-): { role: Role; outright: boolean; found: Found<number> }[] {
+function momentsByRole(said: Said, plain: string, first: Role): { role: Role; named: Role; found: Found<number> }[] {
   const { clock, times } = said.words;
   let role = first;
   const justNow = first === null ? clock.justNowFirm : clock.justNow;
@@ -92,7 +89,7 @@ function momentsByRole(
     const named = roleOf(clause, said.words);
     role = named ?? (role === 'other' ? first : role);
     const counts = role === 'seen' || role === 'out';
-    return { role, outright: named === 'out', found: counts ? momentIn(clause, said, justNow) : null };
+    return { role, named, found: counts ? momentIn(clause, said, justNow) : null };
   });
 }
 
@@ -128,7 +125,10 @@ function plainCameOut(said: Said): Found<number | 'unknown'> {
   const at = (role: Role) => earliestOf(all.filter((one) => one.role === role).map(({ found }) => found));
   const seen = at('seen');
   // "It fell at ten, I saw it at half past": said outright that it came out, the earlier one counts.
-  if (seen) return earliestOf([seen, ...all.filter(({ outright }) => outright).map(({ found }) => found)]);
+  const outright = all.filter(({ named }) => named === 'out').map(({ found }) => found);
+  // "About midnight I got up, it was still there, and at two it was not": the time of it stands in another statement.
+  const seenAt = all.some(({ named, found }) => named === 'seen' && found === null) ? at('out') : null;
+  if (seen) return earliestOf([seen, seenAt, ...outright]);
   if (all.some(({ role }) => role === 'found'))
     return at('out') && all[0]?.role === 'out' ? at('out') : { value: 'unknown' };
   return at('out') ?? (said.words.times.unknown.test(said.plain) ? { value: 'unknown' } : null);

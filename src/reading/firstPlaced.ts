@@ -1,11 +1,12 @@
 /** Reads when the child's first tube was placed: the age of the tract, never the date of a later change. */
 import { DateTime } from 'luxon';
 import type { DateRange } from '#machines/facts.ts';
-import { zoneOf } from '#machines/rules/zone.ts';
+import { ageThenIn, birthIn } from './birth.ts';
 import { type Dated, type Days, datesIn } from './calendar.ts';
-import { type Amount, roughShare, type Span, spansIn } from './durations.ts';
+import { roughShare, type Span, spansIn } from './durations.ts';
 import type { Lexicon } from './lexicon.ts';
-import { clausesOf, type Found, type Open, part, type Said } from './said.ts';
+import { clausesOf, type Found, part, type Said } from './said.ts';
+import { daysBack, localToday } from './today.ts';
 import { tubeKindTold } from './tubeKind.ts';
 import { afterCorrection } from './yesNo.ts';
 
@@ -15,23 +16,6 @@ const mostYears = 25;
 const mostClauses = 16;
 /** Nor is one statement of it longer: what is, is asked again. */
 const mostCharacters = 400;
-
-/** The reader's day. Every reader asks for it and working it out costs as much as reading, so the last minute's answer is kept. */
-export function localToday({ nowMs, timeZone }: Open): DateTime {
-  const minute = Math.floor(nowMs / 60_000);
-  if (last?.minute === minute && last.timeZone === timeZone) return last.day;
-  last = { minute, timeZone, day: DateTime.fromMillis(nowMs, { zone: zoneOf(timeZone) }).startOf('day') };
-  return last.day;
-}
-
-let last: { readonly minute: number; readonly timeZone: string; readonly day: DateTime } | null = null;
-
-/** The day that long ago; parts of a unit are rounded to fewer days. */
-export function daysBack(today: DateTime, { day = 0, week = 0, month = 0, year = 0 }: Amount): DateTime {
-  const wholeMonths = Math.floor(month) + Math.floor(year) * 12 + Math.floor((year % 1) * 12);
-  const wholeDays = Math.floor(day) + Math.floor(week * 7) + Math.floor((month % 1) * 30);
-  return today.minus({ months: wholeMonths, days: wholeDays });
-}
 
 /** A length of time before today as days; `less-than` may be as young as today. */
 function daysOfSpan({ low, high, firmness }: Span, today: DateTime): Days {
@@ -88,7 +72,9 @@ function daysInClause(clause: string, today: DateTime, words: Lexicon): Placing 
 /** Everything that says when a first tube was placed. A clause that names no act goes with the one before it. */
 function placings({ plain, words }: Said, today: DateTime, asked: boolean): Placing[] {
   const { times } = words;
-  const kept = plain
+  const birth = birthIn(plain, today, words);
+  const age = birth && ageThenIn(birth, today, words);
+  const kept = (birth?.rest ?? plain)
     .replace(times.childPlaced, ' ')
     .replace(times.quarterYear, times.quarterMonths)
     .replace(times.byAge, ' ')
@@ -96,7 +82,7 @@ function placings({ plain, words }: Said, today: DateTime, asked: boolean): Plac
     .replace(/,? (?=(?:19|20)\d{2}\b)/g, ' ');
   const placed = asked ? times.placedWords : times.placedFirmly;
   let role: Role = asked ? 'placed' : null;
-  const found: Placing[] = [];
+  const found: Placing[] = age ? [age] : [];
   for (const clause of clausesOf(kept, words).slice(0, mostClauses)) {
     role = roleOf(clause, placed, words) ?? role;
     if (role === 'placed') found.push(daysInClause(clause, today, words));

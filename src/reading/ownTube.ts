@@ -22,6 +22,8 @@ function plainOwnTube(said: Said): Found<OwnTubeAnswer> {
   const { grammar, tube, answers } = said.words;
   const named = fault(said.plain, said.words);
   if (named) return { value: named };
+  // Late for the facts on file, which were asked right before.
+  if (answers.onlyRight.test(said.plain)) return { unclear: 'unsure' };
   if (tube.notLookedAt.test(said.plain)) return { value: 'unknown' };
   const kept = part(said, said.plain.replace(tube.notLong, ' ').replace(tube.tubeWhole, grammar.marks.yes));
   const found = yesNo(kept, answers.ownTube);

@@ -87,6 +87,8 @@ function plainReading(text: string, lexicon: Lexicon): Found<PhReading> {
 
 /** The reading of a text that answers "what does the strip say?"; null where no number and no word of it is there. */
 export function ph({ plain, words }: Said): Found<PhReading> {
+  // Read off a strip made for a pool, it is no reading of this.
+  if (words.told.otherStrips.test(plain)) return null;
   const corrected = afterCorrection(plain, words);
   const found =
     (corrected && plainReading(corrected.after, words)) ??

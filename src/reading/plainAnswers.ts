@@ -37,6 +37,8 @@ export function confirm(said: Said, told: Told): Found<YesNo> {
 
 /** PH strips at hand. A reading sent at once says that they are; it is asked for in its turn. */
 export function strips(said: Said): Found<YesNo> {
+  if (said.words.told.otherStrips.test(said.plain))
+    return said.plain.includes('?') ? { unclear: 'unsure' } : { value: 'no' };
   const found = yesNo(said, said.words.answers.strips);
   const isReading = wordsOf(said.plain).every((word) => /^\d/.test(word) || said.words.ph.readingWords.has(word));
   const reading = found === null && isReading ? ph(said) : null;

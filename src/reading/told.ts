@@ -1,9 +1,8 @@
 /** Gathers everything a text tells unasked: only what its words say firmly. */
-import type { DateTime } from 'luxon';
-import type { DateRange, PhReading, QuestionKey, Told } from '#machines/facts.ts';
-import { datesIn } from './calendar.ts';
+import type { PhReading, QuestionKey, Told } from '#machines/facts.ts';
+import { bornTold } from './birth.ts';
 import { cameOutTold } from './cameOut.ts';
-import { daysBack, firstPlacedTold, localToday } from './firstPlaced.ts';
+import { firstPlacedTold } from './firstPlaced.ts';
 import { cameBackOut, howInTold } from './howIn.ts';
 import { mayHoldLatex, toldLatexAllergy } from './latex.ts';
 import { ownTubeTold } from './ownTube.ts';
@@ -11,29 +10,6 @@ import { phCorrected, ph as readPh } from './ph.ts';
 import type { Said } from './said.ts';
 import { halfOutOfTold, tubeKindTold } from './tubeKind.ts';
 import { weightTold } from './weight.ts';
-
-function isoDate(day: DateTime): string {
-  return day.toFormat('yyyy-MM-dd');
-}
-
-/** The child's birth from an age ("3 months old") or a birth date. An age of n means less than n plus one. */
-export function bornTold(said: Said): DateRange | null {
-  const toldWords = said.words.told;
-  const today = localToday(said.open);
-  for (const match of said.plain.matchAll(toldWords.age)) {
-    const unit = toldWords.ageUnits.find(({ form }) => form.test(match[2] ?? ''))?.unit;
-    const count = Number(match[1]);
-    if (unit === undefined || toldWords.notAge.test(said.plain.slice(0, match.index))) continue;
-    const latest = daysBack(today, { [unit]: count });
-    const earliest = daysBack(today, { [unit]: count + 1 }).plus({ days: 1 });
-    if (latest < today.minus({ years: 26 })) continue;
-    return { earliest: isoDate(earliest), latest: isoDate(latest) };
-  }
-  const born = said.plain.match(toldWords.born);
-  const [dated] = born ? datesIn(born[1] ?? '', today, said.words) : [];
-  if (!dated || dated.days.latest > today) return null;
-  return { earliest: dated.days.earliest && isoDate(dated.days.earliest), latest: isoDate(dated.days.latest) };
-}
 
 /** A kit that nobody knows how to use is asked about. */
 function kitTold({ plain, clauses, words: { told, answers } }: Said): 'yes' | 'no' | null {
@@ -64,7 +40,8 @@ export function gatherTold(said: Said): Told {
   const kit = kitTold(said);
   // At the first feed it is the feed that went in.
   const insertedHow = tubeIn && asking !== 'first-feed' ? howInTold(said) : null;
-  const strips = said.words.told.noStrips.test(said.plain) ? 'no' : null;
+  const { noStrips, otherStrips } = said.words.told;
+  const strips = noStrips.test(said.plain) || otherStrips.test(said.plain) ? 'no' : null;
   const born = bornTold(said);
   const ph = asking === 'ph' ? null : (phCorrected(said) ?? earlyReading(said));
   return {

@@ -37,6 +37,9 @@ export const ownTube: Statements = {
     `^(?:(?:its |all |looks |tube |balloon |looks like its )*(?:good|fine|ok|okay|perfect)|${have}|i kept|i saved|kept|saved) (?:it|the (?:old )?(?:tube|button)|the whole thing|that)(?: (?:here|with|me|right|in|my|hand|still|all|of|it|a|bag))*$`,
   ),
 };
+/** Answers whether something is right, not whether a tube is there and whole. */
+export const onlyRight =
+  /^(?:(?:yes|ok|all|thats|that is|its|it is|still) )*(?:right|correct|true|exactly|accurate)[.! ]*$/;
 export const strips: Statements = {
   matter: matter.strips,
   yes: new RegExp(

@@ -123,6 +123,8 @@ export const justNowFirm =
   /\b(?:just (?:now|happened|came|fell|popped|pulled|this (?:minute|second))|(?:a )?(?:few )?(?:seconds?|moments?|sec) ago|this (?:very )?(?:minute|second|moment))\b/;
 export const justNow =
   /\b(?:just (?:now|happened|came|fell|popped|pulled|this (?:minute|second))|(?:out|happened|off) (?:right |just )?now|(?:a )?(?:few )?(?:seconds?|moments?|sec) ago|this (?:very )?(?:minute|second|moment)|minutes ago)\b|^(?:(?:right|just|like|literally|only|ok|um|well) )*now(?: now)?$/;
+/** Some time ago, nobody knows how long. */
+export const aWhile = /\ba (?:(?:little|good|short) )?(?:while|bit) (?:ago|back)\b/;
 /** Minutes as likely as an hour, where that hour is long past. */
 export const hourOrMinutes = /^(?:about|bout) \d{1,2}$/;
 /** "Before midnight" has no earlier end. */

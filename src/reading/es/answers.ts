@@ -50,6 +50,9 @@ export const ownTube: Statements = {
     `^(?:(?:si |esta |se ve |todo |muy |la sonda |el globo |el tubo |el boton |y )*(?:bien|bueno|buena|good|fine|perfect[oa]|enter[oa]|complet[oa]|limpi[oa]|intact[oa]|whole)|(?:esta |se ve |todo |si )+(?:ok|okay)|${have}(?: (?:la|el) (?:sonda|tubo|boton))?(?: (?:aqui|conmigo|en|la|mano|todavia|tod[oa]|enter[oa]|bolsa|una|mi))*|(?:la|lo) (?:tengo|guarde|guardamos|lave|lavamos)(?: (?:aqui|en|una|un|la|el|mi|bolsit[oa]|bolsa|servilleta|panuelo|frasco|agua|limpia|lavada|mano|guardada|vasito|plato|toalla))*)$`,
   ),
 };
+/** Answers whether something is right, not whether a tube is there and whole. */
+export const onlyRight =
+  /^(?:(?:si|ok|todo|es|esta|eso) )*(?:bien|correct[oa]|exact[oa]|ciert[oa]|asi es|igual|verdad)[.! ]*$/;
 export const strips: Statements = {
   matter: matter.strips,
   yes: new RegExp(

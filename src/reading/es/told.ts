@@ -22,6 +22,11 @@ export const born =
   /\b(?:nacio|nacid[oa]|fecha de nacimiento|nacimiento|cumpleanos)(?: (?:el|en|es|fue|:))*:? ?([a-z0-9 ,/.-]{4,24})/;
 export const latexAllergy =
   /\b(?:alergi\w* (?:\w+ ){0,2}latex|latex alergi\w*|reaccion\w* al latex|latex\b.{0,24}\b(?:es|tiene) (?:muy )?alergi\w+|no (?:puede|tolera) (?:usar |tener |tocar )?(?:el )?latex)\b/;
+/** An allergy whose matter is not named. */
+export const bareAllergy =
+  /(?<!\b(?:al|a el|de|del) )\balergi(?:c[oa]|as?)\b(?! (?:al|a (?!eso\b|esto\b|ese\b|ella\b)|de|del|por|estacional\w*|alimentari\w*) ?)/;
+export const noAllergy =
+  /\b(?:no|ni|sin|nunca|ninguna)(?: (?:es|tiene|ha|tenido|sufre|de|que|yo|sepa|ninguna|conocidas?)){0,4} alergi/;
 /** The tube at hand is not said to be free of it. */
 export const notLatexFree =
   /\bno (?:\w+ ){0,3}(?:sin|libre de) latex\b|\bno (?:dice|menciona|trae|pone)(?: \w+){0,3} latex\b/;
@@ -31,5 +36,8 @@ export const noKit =
   /\b(?:no (?:tengo|tenemos|hay|traigo|encuentro|encontramos|me dieron|nos dieron) (?:el |un |ningun |nuestro )?|sin (?:el )?|perdi (?:el )?|perdimos (?:el )?)kit\b/;
 export const noStrips =
   /\b(?:no (?:tengo|tenemos|hay|encuentro|me quedan|quedan|nos quedan) (?:las |ningunas? )?|sin |se (?:me |nos )?acabaron las )(?:tiras|tiritas)\b/;
+/** Test strips made for something else. */
+export const otherStrips =
+  /(?<!\bno (?:son |es |tengo |use |eran )?(?:las? |los? )?(?:tiras |tiritas |de |para )*(?:la |el |las )?)(?<=\b(?:tiras?|tiritas?|papel\w*|prueba|pruebas|kit|las?|los?|unas?|unos|si,?) (?:(?:son|que|tengo|tenemos|use|usamos|de|del|para|ph|reactivas|medir|probar|es|las?|el|los?|unas) )*)(?:alberca|piscina|pileta|jacuzzi|acuario|pecera|peces|orina|pipi|glucosa|azucar|cetonas?|diabet\w+|tierra|jardin)\b/;
 export const haveKit =
   /^(?:(?:si|y|yo|ya|tambien|ok|pero|aqui) )*(?:tengo|tenemos|traigo|hay) (?:el|un|nuestro|mi|su) kit(?: (?:aqui|listo|tambien|de|emergencia|conmigo|en|casa|a|mano|la))*$|(?<!\b(?:no|si|cuando|ni) )\b(?:tengo|tenemos|traigo) (?:el|mi|un) kit(?: (?:aqui|listo|conmigo|de emergencias?))*$/;

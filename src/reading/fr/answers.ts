@@ -44,6 +44,8 @@ export const ownTube: Statements = {
     `^(?!ok$)(?:(?:elle |il |cest |ca |tout |toute |est |a le air |le air |semble |parait |ballon\\w* )*(?:bon|bonne|bien|ok|nickel|parfait|parfaite|impeccable|impec)|${have} dans la main tout va bien|${have}|je (?:la|le) garde|jai (?:garde|recupere|conserve)|gardee?|recuperee?|garde) ?(?:${thing}|entier|entiere|en entier)${place}$`,
   ),
 };
+/** Answers whether something is right, not whether a tube is there and whole. */
+export const onlyRight = /^(?:(?:oui|ok|ah|tout|est|cest) )*(?:bon|bien|exacte?|correcte?|juste|vrai)[.! ]*$/;
 export const strips: Statements = {
   matter: matter.strips,
   yes: new RegExp(

@@ -68,12 +68,17 @@ export const changeWords =
   /\b(?:change\w*|changement|remplace\w*|remplacement|nouvelle?|nouveau|2e|2eme|deuxieme|seconde|3e|3eme|troisieme|4e|quatrieme|celle[ -](?:la|ci)|celui[ -](?:la|ci)|actuelle?|derniere? (?:sonde|tube|bouton|une?|en date|pose|changement)|la derniere(?! fois)|renouvel\w*|echange\w*)\b/;
 /** A feed that only tells which time is meant. */
 export const besideFeed =
-  /\b(?:pour|pendant|avant|apres|vers|lors de) (?:le|la|son|sa|un|une|les|ses) (?:\w+ )?(?:repas|biberon|medicaments?|nutrition|gavage|tetee|gouter|dose)\b|\bapres (?:avoir )?(?:mange|manger|boire|bu|dejeuner|diner|souper)\b/g;
+  /\b(?:pour|pendant|avant|apres|vers|lors de) (?:le|la|son|sa|un|une|les|ses) (?:\w+ )?(?:repas|biberon|medicaments?|nutrition|gavage|tetee|gouter|dose)\b(?: d(?:e|u) (?=minuit|midi|\d))?|\bapres (?:avoir )?(?:mange|manger|boire|bu|dejeuner|diner|souper)\b/g;
 export const fedWords =
   /\b(?:nourrie?|mange\w*|(?<!\bau )biberon|bib|bu|boit|tetee?|(?<!\bau )gavage|gave|(?<!\bau )repas|alimente\w*|alimentation|(?<!\bsonne pour (?:ses|son|sa|le|la|les) )(?:medicaments?|medocs?|dose)|lait|bouillie|sirop|nutrition)\b/;
 /** "Quand elle avait 3 mois": a time only a birth date could place. */
 export const byAge =
-  /\bquand (?:elle|il|le bebe|bebe|mon \w+|ma \w+|on) (?:etait|avait|est nee?|a eu|est ne)(?: (?!,)[a-z0-9.]+){0,6}|\b(?:a|depuis|des|apres|de) (?:la |sa )naissance\b|\bdepuis (?:que (?:elle|il) (?:est (?:nee?|bebe|petite?|toute petite?)|a \d+)|toujours)(?: [a-z0-9.]+){0,3}|\b(?:a le|a l|a) age de \d+(?:\.\d+)? (?:mois|semaines?|jours?|ans?)\b|\b(?:posee?|placee?|mise?|operee?|faite?) a (?:environ )?\d+(?:\.\d+)? (?:mois|semaines?|jours?|ans?)\b(?: de vie)?|\ba (?:environ )?\d+(?:\.\d+)? (?:mois|semaines?|jours?|ans?)(?: de vie)\b|^a (?:environ )?\d+(?:\.\d+)? (?:mois|semaines?|jours?|ans?)$|\b(?:tout )?(?:bebe|nourrisson|nouveau[ -]ne)\b|\ben neonat\w*\b|\bavant (?:ses|ces|son|sa) \d+(?:er)? (?:ans?|mois)\b|\ba la naissance\b|\bpas (?:en )?(?:19|20)\d\d\b|\bjai (?:dit|mis|ecrit|tape) (?:en )?(?:19|20)\d\d\b(?=.*(?:19|20)\d\d)/g;
+  /\bquand (?:elle|il|le bebe|bebe|mon \w+|ma \w+|on) (?:etait|avait|est nee?|a eu|est ne)(?: (?!,)[a-z0-9]+(?:\.\d+)?){0,6}|\b(?:a|depuis|des|apres|de) (?:la |sa )naissance\b|\bdepuis (?:que (?:elle|il) (?:est (?:nee?|bebe|petite?|toute petite?)|a \d+)|toujours)(?: [a-z0-9.]+){0,3}|\b(?:a le|a l|a) age de \d+(?:\.\d+)? (?:mois|semaines?|jours?|ans?)\b|\b(?:posee?|placee?|mise?|operee?|faite?) a (?:environ )?\d+(?:\.\d+)? (?:mois|semaines?|jours?|ans?)\b(?: de vie)?|\ba (?:environ )?\d+(?:\.\d+)? (?:mois|semaines?|jours?|ans?)(?: de vie)\b|^a (?:environ )?\d+(?:\.\d+)? (?:mois|semaines?|jours?|ans?)$|\b(?:tout )?(?:bebe|nourrisson|nouveau[ -]ne)\b|\ben neonat\w*\b|\bavant (?:ses|ces|son|sa) \d+(?:er)? (?:ans?|mois)\b|\ba la naissance\b|\bpas (?:en )?(?:19|20)\d\d\b|\bjai (?:dit|mis|ecrit|tape) (?:en )?(?:19|20)\d\d\b(?=.*(?:19|20)\d\d)/g;
+/** Right before a length of time: the child's age then. */
+export const ageThen =
+  /\b(?:avait|age de|(?:posee?|placee?|mise?|operee?|faite?|eue?) a)(?: (?:environ|a peu pres|juste|presque|peut etre))*\s*$/;
+/** Right before a birth: what follows tells when the tube was placed. */
+export const whenBorn = /\b(?:quand|lorsque|depuis(?: que)?|des(?: que)?|apres|a la)(?: \w+){0,2} $/;
 export const unknown =
   /\b(?:pas (?:sure?|certaine?)|(?:sais|sait|savons|rappelle|souviens|souvient|connais) (?:pas|plus|nplus|vraiment pas|rien|absolument pas|meme pas|trop pas)|sais trop|aucune idee|pas idee|pas la moindre idee|oublie\w*|inconnue?|incertaine?|difficile a dire|dur a dire|pas vu|jamais vu|pas (?:vue|remarque)|etais pas la|etait pas la|etions pas|dormait|dormais|dormaient|dormions|en dormant|pendant (?:la nuit|son sommeil|que)|dans la nuit|durant la nuit|pendant la nuit|qui sait|peux pas (?:te |vous )?dire|saurais pas|impossible (?:a|de) (?:dire|savoir))\b/;
 /** "Dans dix minutes" is to come. */
