@@ -139,12 +139,31 @@ export function fedLately(whole: Said): Found<YesNoUnknown> {
   return firmness !== 'rough' || minutes <= feedMinutes * (1 - roughShare) ? { value: 'yes' } : { value: 'unknown' };
 }
 
+/** Asked about one sign again: "it has stopped", and nothing else. */
+export function saysOver({
+  clauses,
+  open,
+  words: {
+    signs,
+    yesNo: { bareNo, filler },
+  },
+}: Said): boolean {
+  const isNo = new RegExp(`^(?:${bareNo})$`);
+  const bare = (clause: string) => clause.replace(filler, ' ').trim();
+  return (
+    open.clarifying === 'sign' &&
+    clauses.some((clause) => signs.over.test(clause)) &&
+    clauses.every((clause) => signs.over.test(clause) || isNo.test(bare(clause)) || bare(clause) === '')
+  );
+}
+
 /**
  * Any danger sign. Signs themselves are heard before this; here is only yes, no, or signs said not to be there. Of the
  * asked list a caregiver often answers with the one sign that matters: "no fever" counts as no where nothing else is said.
  */
 export function unwell(said: Said, heard: SignsHeard): Found<YesNo> {
   const words = said.words.answers;
+  if (heard.sure.length === 0 && saysOver(said) && yesNo(said) === null) return { value: 'no' };
   if (words.notWell.test(said.plain.replace(words.notSoBad, ' '))) {
     return words.startsNo.test(said.plain) ? { unclear: 'two-answers' } : { value: 'yes' };
   }

@@ -9,6 +9,7 @@ import { detectLanguage, languageWish } from './language.ts';
 import { asCorrection, canOnlyCorrect, saysMeant } from './lastAnswer.ts';
 import { lexicons } from './lexicon.ts';
 import { childMeant } from './nickname.ts';
+import { saysOver } from './plainAnswers.ts';
 import { type RehearsalSaid, rehearsalSaid } from './rehearsal.ts';
 import { hear, type Open, part, type Said, sentencesOf } from './said.ts';
 import { hearSigns, type SignsHeard } from './signs.ts';
@@ -51,7 +52,7 @@ function signsEvent(said: Said, signs: SignsHeard, heard: HeardBeside): Event | 
   if (sure.length > 0) return { ...heard, type: 'signs', sure, near };
   if (near.length === 0) return null;
   const settled = said.open.clarifying === 'sign' ? yesNo(said) : null;
-  return settled && 'value' in settled ? null : { ...heard, type: 'signs', sure, near };
+  return saysOver(said) || (settled && 'value' in settled) ? null : { ...heard, type: 'signs', sure, near };
 }
 
 /** Wishes to correct: facts in the text correct by themselves; else the answer to correct, as far as it is named. */

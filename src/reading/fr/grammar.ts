@@ -60,6 +60,20 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
   [/\bj ?sais (?:plus|pu)\b|\bjsplus\b/g, 'sais nplus'],
   [/\bcbon\b/g, 'cest bon'],
   [/\bpa\b/g, 'pas'],
+  // "Plus une goutte", "plus aucun", "plus du tout": never more of it, with or without its "ne"; so is "non, plus de sang".
+  [/\bplus (?=(?:une? seule?|une? (?:goutte|trace)|aucune?|du tout|jamais|rien|personne)\b)/g, 'nplus '],
+  [
+    /(?<=^(?:non|nan)[ ,.!]{1,3}(?:y a |y en a )?)plus (?=(?:de |du |d )?(?:sang|saigne\w*|fuites?|fievre|vomi\w*|douleurs?)\b)/g,
+    'nplus ',
+  ],
+  // "La trousse? Non": asked of oneself, and answered.
+  [
+    /^((?:(?:la|le|les|des|une?|du|mon|ma|son|sa|pour (?:la|le|les)) )?[a-z]+)\? ?(?=(?:non|nan|oui|ouais|ouep)\b)/g,
+    '$1 ',
+  ],
+  [/\brouge vif,? (?:et |puis )?(?=ca (?:coule|continue|arrete pas|se arrete pas)\b)/g, 'sang rouge vif '],
+  [/\b(re)?vien\b/g, '$1vient'],
+  [/\bsor\b/g, 'sort'],
   [/(?<=\d)o(?=\d|\b)/g, '0'],
   [/\btoute? es\b|\btoute est (?=(?:beau|correct|bon|ok|legit|parfait|pret|normal)\b)/g, 'tout est '],
   [/\bje (?:vous |t |te |vous en |te en |t en )?prie\b/g, 'svp'],
@@ -95,7 +109,7 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
   [/\b(?:pb|pbs|prb|prob|problm)\b/g, 'probleme'],
   [/\ba (?:peu|peut) ?pres?\b/g, 'environ'],
   [
-    /\bsa (?=(?:fait|saigne|veut|va|rentre|marche|coule|fuit|passe|sort|ressort|revient|remonte|suinte|repart|tombe|glisse|colle|bloque|force|y|se|a|me|reste|tient|bouge|entre|vient|donne|dit)\b)/g,
+    /\bsa (?=(?:vient|revient|sort|bouche|aspire|pique|colle|passait|coulait|descend|monte|fait|saigne|veut|va|rentre|marche|coule|fuit|passe|sort|ressort|revient|remonte|suinte|repart|tombe|glisse|colle|bloque|force|y|se|a|me|reste|tient|bouge|entre|vient|donne|dit)\b)/g,
     'ca ',
   ],
   [/\b(?:fai|fais) (\d)/g, 'fait $1'],
@@ -105,6 +119,10 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
   [/\bball?ounes?\b/g, 'ballon'],
   [/\bball?on+et+e?s?\b/g, 'ballonnet'],
   // "Ras il a tout pris": all is well, and then a statement of its own.
+  [
+    /\b((?:en |la |pleine |super |grande )+forme|au top|tout(?:e)? content\w?e?|sans (?:souci|probleme)s?|pas de (?:souci|probleme)s?|comme (?:d |de )?habitude) (?=(?:je|jl?|jai|il|elle|on|nous|ils|elles|cest|tout)\b)/g,
+    '$1, ',
+  ],
   [
     /\b(ras|nickel(?: chrome)?|impec\w*|parfait|super|genial|top|(?:cest|tout est) (?:tout )?(?:fait|bon|ok|nickel|regle|parfait)|ca y est|tout (?:va )?bien|ca (?:roule|va bien)|(?:cest|elle est|il est|tout est|ballon\w* est) (?:bien )?(?:fixee?|scotchee?|collee?|gonflee?|attachee?|rentree?|dedans|en place|intacte?)) (?=(?:je|jl?|jai|jen|il|elle|on|nous|ils|elles|ca|cest|tout)\b)(?!tout (?:seule?|de|doucement)\b)/g,
     '$1, ',
@@ -150,6 +168,10 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
   ],
   [
     /\bgastro\b(?<=\b(?:attrap|chop|ramass|pogn|refil|couv|transmi|ramen)\w{0,4} (?:la|une|sa) gastro)/g,
+    'gastroenterite',
+  ],
+  [
+    /\bgastro\b(?<=\b(?:freres?|soeurs?|cousine?s?|jumeau|jumelle|papa|maman|pere|mere|mari|femme|voisine?s?|copine?s?|nounou|creche|ecole|monde) (?:\w+ ){0,3}(?:la|une|sa) gastro)/g,
     'gastroenterite',
   ],
   // "La semaine dernière, mardi": the last such day.

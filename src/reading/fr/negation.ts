@@ -21,7 +21,7 @@ export const opens = wordSet('le la les mon ma mes son sa ses tout toute tous me
 export const light = wordSet(
   'le la les l lui leur un une des de du d en y ca cela ce c me m te t se s nous vous moi que qui ' +
     'a ai as avons avez ont avait avais avions aurai est es suis sommes sont etait etais etaient ete fait fais faire va vont vais peux peut peuvent pu pouvons veut veux voulu arrive arrives arrivons jarrive darrive reussi reussis reussit reussir ' +
-    'encore du tout deja ici la maison maintenant moment jamais nplus plus non pas rien meme vraiment trop tres bien tellement si aussi et mon ma mes son sa ses notre nos votre cet cette ces au aux avec pour sur dans chez a par seul seule seules moyen autre tout toute toujours absolument besoin svp merci madame monsieur dieu oui autre autres deuxieme troisieme putain foutu foutue maudit maudite jen jai nen yen soir soiree aujourdhui sous main ni lo',
+    'encore du tout deja ici la maison maintenant moment jamais nplus plus non pas rien meme vraiment trop tres bien tellement si aussi et mon ma mes son sa ses notre nos votre cet cette ces au aux avec pour sur dans chez a par seul seule seules moyen autre tout toute toujours absolument besoin svp merci madame monsieur dieu oui autre autres deuxieme troisieme putain foutu foutue maudit maudite jen jai nen yen soir soiree aujourdhui sous main ni lo deh dh wesh snif zut mince merde helas malheureusement franchement pff hein quoi la',
 );
 
 /** What a negated word has to be about, a question each. */

@@ -100,6 +100,12 @@ export const rewrites: readonly Rewrite[] = [
     /(?<!\b(?:y a|fait|dure|bien|deja|pendant|bout de|apres|dans|plus de) )\b(1[3-9]|2[0-3]) ?(?:h|heures?) et (?:des poussieres|quelques?|un peu)\b/g,
     '$1:00',
   ],
+  // "Hier soir 23h" is the clock.
+  [
+    /(?<=\b(?:hier soir|ce soir|hier|ce matin|cette nuit),? )(\d{1,2}) ?(?:h|heures?)(?: ?([0-5]\d))?(?= ?(?:$|[,.!?]))/g,
+    (_, hours, minutes) => `${hours}:${minutes ?? '00'}`,
+  ],
+  [/^((?:ca fait |depuis |y a )?)(?:une|1) heure pile/g, (_, lead) => `${lead ?? ''}60 minutes`],
   // "2h" alone may be a time or a length of time: both are read, and the earlier counts.
   [/^([1-9]) ?h\.?$/g, 'y a $1h. $1:00'],
   [/\bmidi moins (?:le |un )?quart\b/g, '11:45'],

@@ -2,16 +2,16 @@
 
 const greeting = '(?:(?:bonjour|bonsoir|salut|svp|stp|sil vous plait|s il vous plait|ok|alors) )*';
 const doing =
-  '(?:(?:s ?|m ?|nous )?(?:entrainer|exercer)|pratiquer|repeter|(?:faire |commencer |lancer )?(?:un |une |l ?)(?:petite? )?(?:exercice|entrainement|repetition|pratique|simulation|essai)(?: pour (?:s ?|m ?|nous )?(?:entrainer|exercer))?)';
+  '(?:(?:s ?|m ?|nous )?(?:entrainer|exercer)|(?:essayer|tester)(?: (?:la|cette|votre|le) (?:ligne|numero|service))?|pratiquer|repeter|(?:faire |commencer |lancer )?(?:un |une |l ?)(?:petite? )?(?:exercice|entrainement|repetition|pratique|simulation|essai)(?: pour (?:s ?|m ?|nous )?(?:entrainer|exercer))?)';
 /** What may come up while practising is named as such: it is not said to have come. */
 const supposed =
   '(?:(?: (?:pour|au cas ou|si|quand|quoi faire|ce qu ?il faut faire|savoir))+(?: (?:la|le|sa|son|une?))?(?: (?:sonde|bouton|tube))(?: (?:sort|sortait|tombe|tombait|s ?enleve))?)?';
 const when =
-  '(?: (?:svp|un (?:petit )?peu|un moment|une fois|stp|sil vous plait|s il vous plait|maintenant|ce soir|aujourdhui|encore|avec vous|avec la ligne|merci|avec (?:mamie|papi|maman|papa|(?:la|ma|mon|le|une?)(?: nouvelle)? (?:nounou|mari|femme|mere|pere|belle mere|gardienne|soeur|famille))|rien (?:n ?)?est sorti(?: pour de vrai| en vrai)?|rien ne sest passe|cest (?:juste|seulement) pour (?:s ?|m ?|nous )?(?:entrainer|exercer)))*';
+  '(?: (?:svp|avant d ?en avoir besoin|entre (?:collegues|nous|parents|amis|infirmieres)|avec (?:les|des|mes) collegues|juste|un (?:petit )?peu|un moment|une fois|stp|sil vous plait|s il vous plait|maintenant|ce soir|aujourdhui|encore|avec vous|avec la ligne|merci|avec (?:mamie|papi|maman|papa|(?:la|ma|mon|le|une?)(?: nouvelle)? (?:nounou|mari|femme|mere|pere|belle mere|gardienne|soeur|famille))|rien (?:n ?)?est sorti(?: pour de vrai| en vrai)?|rien ne sest passe|cest (?:juste|seulement) pour (?:s ?|m ?|nous )?(?:entrainer|exercer)))*';
 
 /** The wish, as the whole text. */
 export const wish = new RegExp(
-  `^${greeting}(?:(?:est ce qu ?)?(?:on|nous) (?:peut|pourrait|voudrait|veut|voudrions|voulons|pouvons|pourrions|aimerait|aimerions)|(?:est ce que )?je (?:peux|veux|voudrais|pourrais|souhaite)|j ?aimerais|peut on|puis je|pouvons nous) ${doing}${supposed}${when}$|^${greeting}(?:un )?(?:exercice|entrainement|faire un exercice|faire un entrainement)${when}$`,
+  `^${greeting}(?:(?:est ce qu ?)?(?:on|nous) (?:peut|pourrait|voudrait|veut|voudrions|souhaite|souhaiterait|voulons|pouvons|pourrions|aimerait|aimerions)|(?:est ce que )?je (?:peux|veux|voudrais|pourrais|souhaite)|j ?aimerais|je souhaiterais|peut on|puis je|pouvons nous) (?:juste |seulement |bien )?${doing}${supposed}${when}$|^${greeting}(?:(?:ceci|ce|c) ?est )?(?:juste |seulement |uniquement )*(?:un |une |pour un )(?:exercice|entrainement|simulation|essai|test)(?: (?:on|nous|je)(?: (?:s|m|nous))? ?(?:sentraine|mentraine|entraine|entrainons|exerce|exercons|teste|essaie))?${when}$|^${greeting}(?:un )?(?:exercice|entrainement|faire un exercice|faire un entrainement)${when}$`,
 );
 /** Practice of something else. */
 export const otherPractice =

@@ -13,7 +13,7 @@ export const nose =
 export const gFirm =
   /\b(?:(?:sonde|bouton|tube|kit|orifice|tuyau|catheter) (?:de |d )?(?:gastro(?:stomie)?|gastr\w*stom\w*)|gastrostomie\w*|gastrostomi|gastrotomie|(?:le|la|son|sa|un|une|mon) gastro|gpe|peg|bouton gastrique|g[ -]?tubes?|(?:sonde|tube|type|bouton) (?:de )?g(?= ?(?:$|[,.!?]|\w{2,}|a \d))|cest (?:une?|la) g(?= ?(?:$|[,.!?])))\b/g;
 export const g =
-  /\b(?:(?:sonde|bouton|tube|tuyau|catheter) (?:de |d )?(?:gastro(?:stomie)?|gastr\w*stom\w*)|gastrostomie\w*|gastrostomi|gastrotomie|gastrosto\w*|gastro|gpe|peg|bouton gastrique|(?:juste|seulement|que|uniquement) (?:dans |vers )?(?:le )?estomac|(?:ca|elle|il|sonde) va (?:direct|directement|droit|drette) dans (?:le |son )?estomac(?! et )|dans (?:le )?estomac (?:seulement|uniquement|juste)|(?:sonde|tube|type|bouton) (?:de )?g)\b|(?<!\d ?)\bg\b/g;
+  /\b(?:(?:sonde|bouton|tube|tuyau|catheter) (?:de |d )?(?:gastro(?:stomie)?|gastr\w*stom\w*)|gastrostomie\w*|gastrostomi|gastrotomie|gastrosto\w*|gastro|gpe|peg|bouton gastrique|(?:juste|seulement|que|uniquement) (?:dans |vers )?(?:le )?estomac|(?:ca|elle|il|sonde) va (?:direct|directement|droit|drette) dans (?:le |son )?estomac(?! et )|(?<=(?:^|,) ?|\b(?:bouton|sonde|tube|va|arrive|simple|classique|normale?) )(?:tout )?(?:direct|directement|drette|droit) (?:dans|a) (?:le |son )?estomac\b(?! et )|dans (?:le )?estomac (?:seulement|uniquement|juste)|(?:sonde|tube|type|bouton) (?:de )?g)\b|(?<!\d ?)\bg\b/g;
 
 /** Words for a tube of either kind: a G may be a button or have a balloon, and so may a GJ. */
 export const eitherKind =
