@@ -173,7 +173,8 @@ export interface Answers {
   readonly ph: PhReading;
   readonly 'fed-lately': YesNoUnknown;
   readonly looks: YesNoUnknown;
-  readonly secured: YesNo;
+  /** `part` names one of the steps, and nothing of the others. */
+  readonly secured: YesNo | 'part';
   readonly 'first-feed': YesNo;
   readonly 'next-day': YesNo;
   readonly arrived: YesNo;

@@ -9,10 +9,12 @@ import { noneOfThem } from './whichChild.ts';
 
 export type AnswerEvent = Extract<TextEvent, { type: `answer.${string}` }>;
 
-/** Values that are no answer after all: a weight no child has, a pH no strip shows, "it is in" to "how did it go in?". */
+/** Values that are no answer after all: a weight no child has, a pH no strip shows, "it is in" to "how did it go in?", half of what was asked. */
 export function isNoAnswer(context: Context, event: AnswerEvent): boolean {
   if (event.type === 'answer.weight') return isNoWeight(context, event);
   if (event.type === 'answer.ph') return phVerdict(event.value, context.protocol.clinical) === 'no-reading';
+  // A part named first is asked about once with all of them; named again, the answer is still open.
+  if (event.value === 'part') return tubeIn(context).securedTried > 0;
   return event.value === 'in' && context.placed !== null;
 }
 

@@ -1,5 +1,5 @@
 /** Reads the answers to the plainer questions: kit, strips, contents, looks, feeds, and how the child is. */
-import type { KitAnswer, Told, YesNo, YesNoUnknown } from '#machines/facts.ts';
+import type { Answers, KitAnswer, Told, YesNo, YesNoUnknown } from '#machines/facts.ts';
 import { clockTimesIn, momentOf } from './clock.ts';
 import { type Firmness, roughShare, spansIn } from './durations.ts';
 import { ph } from './ph.ts';
@@ -89,12 +89,20 @@ export function firstFeed(said: Said, signs: SignsHeard): Found<YesNo> {
   return deniesOnly(said, signs) ? { value: 'yes' } : yesNo(part(said, signs.rest), words.firstFeed);
 }
 
+/** "Water is in" and "it is taped" name a part of what was asked; beside a yes, the last step stands for all of them. */
+function namesPart({ plain, words: { answers } }: Said): boolean {
+  const { whole, filled, held, yes } = answers.securedParts;
+  if (whole.test(plain)) return false;
+  return filled.test(plain) ? !held.test(plain) : held.test(plain) && !yes.test(plain);
+}
+
 /** Balloon filled, snug and taped; "all but the tape" is not. */
-export function secured(said: Said): Found<YesNo> {
+export function secured(said: Said): Found<Answers['secured']> {
   const words = said.words.answers;
   const found = yesNo(said, words.secured);
   const isYes = found !== null && 'value' in found && found.value === 'yes';
   if (isYes && words.notAll.test(said.plain)) return { value: 'no' };
+  if (isYes && namesPart(said)) return { value: 'part' };
   // "Balloon filled, no tape": one step that is missing is a no.
   const isBoth = found !== null && 'unclear' in found && found.unclear === 'two-answers';
   if (isBoth && words.secured.no?.test(said.plain)) return { value: 'no' };

@@ -10,6 +10,7 @@ import { phCorrected, ph as readPh } from './ph.ts';
 import type { Said } from './said.ts';
 import { halfOutOfTold, tubeKindTold } from './tubeKind.ts';
 import { weightTold } from './weight.ts';
+import { corrects } from './wishes.ts';
 
 /** A kit that nobody knows how to use is asked about. */
 function kitTold({ plain, clauses, words: { told, answers } }: Said): 'yes' | 'no' | null {
@@ -38,8 +39,10 @@ export function gatherTold(said: Said): Told {
   const cameOutAtMs = isOther ? null : cameOutTold(said);
   const ownTube = ownTubeTold(said);
   const kit = kitTold(said);
-  // At the first feed it is the feed that went in.
-  const insertedHow = tubeIn && asking !== 'first-feed' ? howInTold(said) : null;
+  const howIn = tubeIn ? howInTold(said) : null;
+  // At the first feed it is the feed that went in; at the securing, the water that went in easily.
+  const ofElse = asking === 'first-feed' || (asking === 'secured' && howIn === 'easy' && !corrects(said));
+  const insertedHow = ofElse ? null : howIn;
   const { noStrips, otherStrips } = said.words.told;
   const strips = noStrips.test(said.plain) || otherStrips.test(said.plain) ? 'no' : null;
   const born = bornTold(said);

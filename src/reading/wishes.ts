@@ -93,8 +93,12 @@ const afterSecuring: ReadonlySet<QuestionKey | null> = new Set<QuestionKey | nul
   null,
 ]);
 
-/** No flow, or stiff while filling. */
+/** Questions about a tube that is in use. */
+const ofUse: ReadonlySet<QuestionKey | null> = new Set<QuestionKey | null>(['first-feed', 'next-day', 'clinic', null]);
+
+/** No flow, or stiff while filling; in use, a balloon that was never filled. */
 export function hasTubeProblem({ plain, open, words: { wishes: words, yesNo } }: Said): boolean {
+  if (open.inUse === true && ofUse.has(open.asking) && words.balloonEmpty.test(plain)) return true;
   return (
     open.tubeIn &&
     afterSecuring.has(open.asking) &&

@@ -96,6 +96,7 @@ describe('an answer about the tube that is in', () => {
     ['looks', answer('looks', 'no'), { looks: 'no' }],
     ['secured', answer('secured', 'yes'), { secured: true }],
     ['secured', answer('secured', 'no'), { securedTried: 1 }],
+    ['secured', answer('secured', 'part'), { securedTried: 1 }],
     ['tube-in', answer('tube-in', 'hard'), { how: 'hard' }],
   ])('%s', (key, event, placed) => {
     const before = but(inUse, { placed: { afterIn: 'unasked', contents: false, secured: false } });

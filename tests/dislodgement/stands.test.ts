@@ -44,6 +44,15 @@ describe('securing', () => {
     expect(night.view.disposition).toBe('hold');
     expect(night.calls).toMatchObject([{ level: 'urgent', reasons: ['not-secured'] }]);
   });
+
+  it('a part of the securing asks for all of it, and two more parts are for a nurse', () => {
+    const night = toContents().answer('contents', 'yes').answer('ph', ph(5)).answer('secured', 'part');
+    expect(night.said).toEqual(['secureAgain']);
+    expect(night.branch().answer('secured', 'yes').view.disposition).toBe('use');
+    expect(night.answer('secured', 'part').said).toEqual(['secureAgain']);
+    expect(night.answer('secured', 'part').said).toContain('hold');
+    expect(night.raised).toContain('unread');
+  });
 });
 
 const inUse = () => read(5).answer('secured', 'yes');

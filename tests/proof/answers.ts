@@ -73,7 +73,7 @@ function cameOut({ outTooLongHours }: Clinical, atMs: number): Move[] {
 
 const inserted = (key: 'tube-in' | 'own-tube-in') => (): Move[] =>
   (['easy', 'hard', 'no', 'in'] as const).map((how) => says(key, how));
-const yesOrNo = (key: 'unwell' | 'confirm' | 'after-in' | 'strips' | 'contents' | 'secured') => (): Move[] => [
+const yesOrNo = (key: 'unwell' | 'confirm' | 'after-in' | 'strips' | 'contents') => (): Move[] => [
   says(key, 'yes'),
   says(key, 'no'),
 ];
@@ -102,5 +102,5 @@ export const answerClasses: Partial<Record<QuestionKey, Asked>> = {
   ph,
   'fed-lately': yesNoUnknown('fed-lately'),
   looks: yesNoUnknown('looks'),
-  secured: yesOrNo('secured'),
+  secured: () => (['yes', 'no', 'part'] as const).map((value) => says('secured', value)),
 };

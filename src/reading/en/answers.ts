@@ -75,6 +75,15 @@ export const secured: Statements = {
     /\b(?:tube|button|disc|its|it is|it)(?: is)? (?:not|isnt|doesnt) (?:going anywhere|budging|budge|mov(?:e|ing)|slip(?:ping)?|slid(?:e|ing))\b/g,
   no: /\b(?:(?:not|isnt|wasnt|un)(?: \w+)? ?(?:filled|taped|snug|secured|full)|no tape|loosely|badly|balloon (?:is |still )?(?:empty|flat)|(?:no|without) water|(?:ran )?out of tape|tape (?:keeps|wont|is not|isnt|came)|loose|falling|slipping|slides|sliding|moves|moving|still (?:working|trying|doing|filling)|not done|half done|almost|nearly|(?:balloon|bulb|cuff)(?: (?:has|just|is|went|already|must have|s))* (?:pop\w*|burst\w*|bust\w*|deflat\w*|went down|gone down|leak\w*|split|ruptur\w*)|just (?:the )?(?:tape|mark|marking|line|pen)(?: \w+){0,2} (?:left|to do|to go)|no (?:pen|marker|syringe|plaster)|(?:didnt|havent|hasnt|not|cant|couldnt|forgot to|still (?:need|have|got) to|need to|have to) (?:do|done|did|fill|filled|put|get|inflat\w+|tape|taped|mark|marked) (?:\w+ ){0,2}(?:balloon|tape|water|mark|line|it)|(?:wont|doesnt|isnt|not|cant)(?: \w+){0,2} (?:take|taking|entering|hold|holding|stick|sticking|stay|staying|go in|going in))\b/,
 };
+/** At "filled, snug and taped?": done with all of it, and the parts; a text that names one part leaves the others open. */
+export const securedParts = {
+  whole:
+    /\b(?:done|finished|completed?|everything|all (?:good|set|ready|sorted|three|3|of (?:it|that|them)|that|the steps)|sorted|squared away|in order|did (?:it|all|that)|(?:as|like) (?:you|u) (?:said|say)|both|the lot|good to go)\b|^(?:(?:its|tube|all|is|roger),? )*secured?[.! ]*$/,
+  filled:
+    /\b(?:balloon|bulb|cuff|fill(?:ed|ing)?|inflated?|\d+(?:\.\d+)? ?(?:mls?|ccs?)|put \d+ in|water|flush\w*|rins\w*)\b/,
+  held: /\b(?:tap(?:e|ed|ing)|snug\w*|tight\w*|secured?|securely|strap\w*|stuck|sticking|tied|fasten\w*|fixed|locked in|in place|holding|tug\w*|pull\w*|plasters?|going anywhere|budg\w+)\b/,
+  yes: /^(?:yes|yep|yup|yeah|yeh|yea|ya|y|affirmative)\b/,
+} as const;
 export const firstFeed: Statements = {
   matter: matter.firstFeed,
   yes: eitherOf(
@@ -126,7 +135,7 @@ export const exception =
 export const otherMatter =
   /^(?:yes|yep|yeah|yup|ok|okay)?,? ?(?:(?:i|we|ive|weve|do|have|got|its|it is|tubes|tube|is|the|all|my|some|ph|also|here|now|right|already|with|me) )*(?:strips?|(?:ph |test )?paper|taped?(?: (?:up|down|in|on))?|in(?: place)?|secured?|kit|syringe)(?: (?:yes|yep|ready|here|now|too|ok|good|left|and|in|the|box|hand|out))*[.! ]*$/;
 /** The whole answer to "taped and filled?", which a hurried thumb scrambles. */
-export const doneWords: readonly string[] = ['done', 'taped', 'finished', 'secured'];
+export const doneWords: readonly string[] = ['done', 'finished', 'secured'];
 /** One of the facts on file taken out of a yes. */
 export const exceptFact =
   /\b(?:not|except|all but|apart from|aside from|other than|besides|everything but|only|just)(?: for)? (?:the |her |his |my |its )?(?:weight|date|tube|kind|type|kilos|kgs?|lbs?|pounds|time|year|month|day|first (?:tube|date)|placement)\b(?! (?:is |are |looks? |all |still )*(?:right|correct|good|fine|ok|the same))/;

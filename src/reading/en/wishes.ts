@@ -83,6 +83,10 @@ export const contentsCameOut =
 export const tubeProblem =
   /\b(?:(?:wont|doesnt|not|not going to|cant get it to) let (?:me|us|it) (?:\w+ ){0,3}(?:water|fill|push|flush|inflate|put|draw)|(?:wont|doesnt|not|isnt|cant|couldnt|hard to|difficult to|stopped|no) (?:\w+ ){0,3}(?:flush\w*|flow\w*|go through|inject|push (?:the )?water|fill(?!ed)\w*|inflat(?!ed)\w*)|(?:water|flush|syringe|plunger) (?:\w+ ){0,2}(?:wont|doesnt|not|isnt|cant|stuck|is stuck)(?: \w+){0,2}|clog\w*|block(?:ed|age)|(?:very |really |so |too |feels |is |its |getting |kind of |kinda )stiff|stiff|resistance|(?:balloon|syringe) (?:is |feels |so |really |very |getting )*(?:hard|stiff|tight)|backs up|backing up|kinked)\b/;
 
+/** Told of a tube in use: nothing holds it. */
+export const balloonEmpty =
+  /\b(?:(?:never|didnt|havent|hasnt|forgot to|forgotten to|did not|not)(?: \w+)? (?:fill|filled|inflate|inflated|put|add|added)(?: (?:up|any|the|his|her|that|water|anything|nothing|in|into|inside|to)){0,6} (?:balloon|bulb|cuff)|(?:balloon|bulb|cuff)(?: (?:is|was|its|still|i|we|left|it|got|get)){0,4} (?:empty|flat|unfilled|(?:(?:never|not|isnt|wasnt|didnt get|never got) (?:fill|fill\w*|inflat\w*)))|no water in (?:the |his |her |that )?(?:balloon|bulb|cuff)|(?:left|leave|leaving|kept|keep) (?:the |his |her )?(?:balloon|bulb|cuff) (?:empty|flat))\b/;
+
 /** Small talk has only these words. */
 export const smallWords: ReadonlySet<string> = new Set(
   'cheers ta love mate waiting ok okay k kk thank thanks thankyou thx ty tysm so very much you god bless great good perfect awesome got it will do alright all right cool sounds understood understand i see sure yes yep yeah done ready next go on ahead continue im am we are were hi hello hey there a lot lots appreciate appreciated this that for your help everything the lol phew doing now one sec second minute moment hold hang wait please nurse life saver lifesaver lifesavers goodnight night morning noted read reading youre best amazing bye and haha'.split(

@@ -87,6 +87,14 @@ export const secured: Statements = {
     /\b(?:pero|aunque|solo que|lo malo)\b(?!.{0,40}\b(?:bien|listo|lista|ya|quedo|todo|toda|tranquil\w*|normal|content\w*|feliz|rapido|mejor|perfecto|jug\w+|com\w+)\b)/,
   no: /\b(?:no (?:me |le |se )?agarra(?= ?$| ?[.,;!]| (?:la |el |bien |nada |con |ni )*(?:agua|cinta|pega|tela|piel|esparadrapo|nada|bien))|desinfl\w+|se (?:vuelve|volvio|sigue) (?:a )?(?:sal\w+|vac\w+|zaf\w+|caer\w*|afloj\w+)|floj[oa]|flojit[oa]|suelt[oa]|aguad[oa]|se (?:me |le |nos )?(?:sale|mueve|resbala|cae|desliza|zafa|safa|suelta|despega|desinfla|afloja|corre|sigue saliendo|viene (?:para |tod[oa]|hacia )?(?:afuera|fuera|tod[oa]))|bail(?:a|ando)|no (?:me )?(?:animo|atrevo) a (?:infl|llen|peg|asegur|fij|poner)\w*|(?:sigo|seguimos|estoy|estamos) (?:llen|pega|infl|hac|trat|intent)\w+|falta|faltan|todavia no|ya casi|a medias)\b/,
 };
+/** At "filled, to the stop and taped?": done with all of it, and the parts; a text that names one part leaves the others open. */
+export const securedParts = {
+  whole:
+    /\b(?:list[oa]s?|hech[oa]|termin\w+|completo|(?:lo )?(?:hice|hicimos)|todo(?! (?:el|la|lo de|con) (?:agua|cinta|tela|globo)))\b/,
+  filled: /\b(?:globo|balon\w*|llen\w+|infl\w+|\d+(?:\.\d+)? ?(?:mls?|cc)|agua|enjuag\w+)\b/,
+  held: /\b(?:cintas?|tela|esparadrapo|pega\w*|pegu\w*|amarr\w+|fij\w+|firme\w*|ajust\w+|sujet\w+|asegur\w+|segur[oa]|tope|topa\w*|topo|en su lugar|jal\w+|agarrad\w*|tapad[oa]|no se mueve)\b/,
+  yes: /^(?:si|sip|simon|claro|afirmativo)\b/,
+} as const;
 export const firstFeed: Statements = {
   matter: matter.firstFeed,
   neutral:

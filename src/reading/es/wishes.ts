@@ -82,6 +82,10 @@ export const tubeProblem =
 export const noTubeProblem =
   /\b(?:sin|no hay|ninguna|no (?:hubo|tiene|esta)) (?:ninguna )?(?:resistencia|problemas?|obstruccion|tapad[oa]|bloque\w*)\b/g;
 
+/** Told of a tube in use: nothing holds it. */
+export const balloonEmpty =
+  /\b(?:(?:nunca|no)(?: (?:le|lo|la|les|he|habia|eche|puse|pusimos|echamos|meti|llene|infle|llenado|inflado|puesto|nada|agua|de|al|el)){1,7} globo|globo(?: (?:esta|estaba|quedo|sigue|lo|deje|dejamos|se|le)){0,4} (?:vaci[oa]|desinflado|sin (?:agua|llenar|inflar)|(?:nunca|no) (?:(?:lo|le|se) )?(?:llene|infle|puse|eche|llenamos|inflamos))|(?:dej\w+|mantener|mantuve) (?:el )?globo vacio|dej\w+ vacio(?: el globo)?|sin agua (?:en )?el globo)\b/;
+
 /** Small talk has only these words. */
 export const smallWords: ReadonlySet<string> = new Set(
   'ok okay oki gracias muchas muchisimas mil dios le la lo bendiga bendice bendiciones usted ustedes perfecto excelente bien bueno buena esta si ya listo lista entendido entiendo de acuerdo vale dale va claro por favor hola buenas buenos noches dias tardes ay un momento minuto segundo espere espera esperame momentito ahora voy vamos estoy estamos aqui amable todo toda su ayuda muy igualmente amen jaja siguiente seguimos continue continuo adelante enfermera adios hasta luego que leyendo leido lei haciendo en eso a esto pues'.split(

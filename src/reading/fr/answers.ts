@@ -87,6 +87,14 @@ export const secured: Statements = {
     /\b(?:(?:ca|elle|il|sonde|tube|bouton) )?(?:bouge|glisse|coule|fuit|sort|branle|gigote|se balade|tourne) (?:pas|plus|nplus)\b|\bpas de fuite\b|\b(?:(?:on|nous|je|elle|il) )?(?:(?:a|ai|jai|avons) )?pas fini de (?!gonfl|rempl|coll|scotch|fix|attach|serr)\w+/g,
   no: /\b(?:(?:ballon\w*|sparadrap|scotch|tape|eau|fixation|ruban) non\b|(?:arrive|peux|peut|veut|reussis|reussit|pu|parviens)(?: (?:toujours|meme))* (?:pas|plus|nplus)(?: (?:a|le|la|se|de|y))* (?:gonfl\w*|rempli\w*|fix\w*|coll\w*|scotch\w*|attach\w*|tenir|tendre|injecter|pousser|mettre|faire tenir)|(?:eau|ballon\w*|tout)(?: (?:me|de|du|le|la|ballon\w*|en|a|est|toujours|encore))* (?:ressort\w*|revient|revenue?|repart|fuit|fuyait|se vide)|(?:sonde|tube|ca|elle) (?:se |me )?(?:balade|promene|branle|gigote)(?! (?:pas|plus|nplus))|(?:tient|tiens|colle|reste|gonfle|remplit) (?:pas|plus|nplus)|(?<!\b(?:pas|plus|nplus|veut|jamais) (?:le |la )?)lach(?:e|ee|ent|ait)s?\b(?! (?:pas|plus|nplus|rien|prise|son|sa|mon|ma))|decoll\w*(?! (?:pas|plus|nplus))|lousse|(?:elle |il |ca |sonde |tube )(?:bouge|glisse|sort|coulisse|flotte)(?! (?:pas|plus|nplus))|desserr\w*|pas (?:encore )?(?:fini|fait|fixe\w*|scotche\w*|rempli|gonfle|serre\w*|attache\w*)|encore en train|a moitie|mal fixe\w*|pas (?:bien |assez )?(?:serre\w*|tendue?|colle\w*|tape\w*|scotche\w*)|plus de (?:sparadrap|ruban|scotch|tape)|(?:sparadrap|ruban|scotch|tape) (?:colle|tient) (?:pas|plus|nplus)|pas (?:le )?ballon\w*|pas (?:de )?(?:sparadrap|ruban|scotch)|presque|bientot|manque (?:le|la|du|un|une|encore|juste))\b/,
 };
+/** At "filled, snug and fixed?": done with all of it, and the parts; a text that names one part leaves the others open. */
+export const securedParts = {
+  whole:
+    /\b(?:fait(?! (?:passer|couler))|fini\w*|termine\w*|regle|pret|tout (?:est |cest )?(?:bien )?(?:ok|bon|en place))\b/,
+  filled: /\b(?:ballon\w*|rempli\w*|gonfl\w*|\d+(?:\.\d+)? ?(?:mls?|cc)|eau|rinc\w*)\b/,
+  held: /\b(?:scotch\w*|coll\w+|fix\w+|attach\w*|sparadrap|tape\w*|ruban|adhesif|pansement|serre\w*|securis\w*|en place|tient|tiennent|bouge|stable|solide\w*|cale\w*|tendue?|plaquee?|collant)\b/,
+  yes: /^(?:oui|ouais|ouep|ui|yes|yep)\b/,
+} as const;
 export const firstFeed: Statements = {
   matter: matter.firstFeed,
   // "Pas de fuite, rien": after a sign denied it says no more.

@@ -99,7 +99,7 @@ export const values: { readonly [K in QuestionKey]: readonly Answers[K][] } = {
   ph: readings.map(([low, high]) => ({ low, high })),
   'fed-lately': yesNoUnknown,
   looks: yesNoUnknown,
-  secured: yesNo,
+  secured: ['yes', 'no', 'part'],
   'first-feed': yesNo,
   'next-day': yesNo,
   arrived: yesNo,
