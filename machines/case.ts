@@ -22,7 +22,7 @@ import { addressed, type Post, sort, step } from './post.ts';
 import type { Protocol } from './protocol/settings.ts';
 import { today } from './rules/tractAge.ts';
 import { Running, save } from './running.ts';
-import type { Card } from './says.ts';
+import type { Card, Preface } from './says.ts';
 import { isOver, viewOf } from './view.ts';
 
 /** The machines' persisted snapshots, plain JSON; `aftercare` is null until it begins. */
@@ -127,10 +127,21 @@ export function stepCase(protocol: Protocol, snapshots: CaseSnapshots, signal: C
     effects.push(...sorted.effects);
     waiting.push(...sorted.posts);
   }
-  if (wasTaken) effects.push(...restsAnew(running, signal, told));
+  if (wasTaken && !effects.some(({ type }) => type === 'callNurse')) effects.push(...restsAnew(running, signal, told));
   effects.push(...standing(running, signal));
   if (!wasOver && isOver(running)) effects.push({ type: 'closeCase' });
-  return { snapshots: running.save(), effects, view: viewOf(running), raised };
+  return { snapshots: running.save(), effects: withHolder(running, effects), view: viewOf(running), raised };
+}
+
+/** Nobody new is called where a nurse has the case: the family hears to whom it went. */
+function withHolder(running: Running, effects: readonly Effect[]): readonly Effect[] {
+  const nurse = running.pagingIsTaken ? running.paging.context.takenBy : null;
+  if (nurse === null) return effects;
+  const toHer = (one: Preface): Preface =>
+    one.key === 'nurseCalled' || one.key === 'goesToNurse' ? { key: 'passedOn', nurse } : one;
+  return effects.map((effect) =>
+    effect.type === 'say' ? { ...effect, say: { ...effect.say, preface: effect.say.preface.map(toHer) } } : effect,
+  );
 }
 
 /** Whoever has the case hears where it has come to rest, unless her own text brought it there or a page says so. */

@@ -26,7 +26,7 @@ export function askingOf(snapshot: WithMeta): QuestionKey | null {
 export function isOver(running: Running): boolean {
   if (running.conversation.status === 'done') return true;
   if (running.aftercareIsIdle) return false;
-  return running.aftercare.matches('closed') && !running.paging.matches('climbing');
+  return running.aftercare.matches('closed') && !running.paging.hasTag('calls');
 }
 
 /** The question of aftercare, where it asks one. */

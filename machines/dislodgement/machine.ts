@@ -101,7 +101,7 @@ export const dislodgement = kit.createMachine({
           'noteTold',
           'pageIfWanted',
           'doubtWell',
-          { type: 'pageOnce', params: { reason: 'unread' } },
+          { type: 'page', params: { reason: 'unread' } },
           { type: 'preface', params: { key: 'goesToNurse' } },
         ],
       },
@@ -111,7 +111,7 @@ export const dislodgement = kit.createMachine({
         actions: [
           'noteTold',
           'pageIfWanted',
-          { type: 'pageOnce', params: { reason: 'unread' } },
+          { type: 'page', params: { reason: 'unread' } },
           { type: 'preface', params: { key: 'goesToNurse' } },
         ],
       },

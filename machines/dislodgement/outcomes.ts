@@ -46,11 +46,13 @@ export function pageForOutcome(outcome: Outcome): PageReason | null {
 export function outcomeLines(context: Context, outcome: Outcome): Line[] {
   const { stayDays } = context.protocol.clinical;
   switch (outcome.to) {
-    case 'go-in':
-      return [
-        { key: 'goIn', params: { reason: outcome.reason, inside: inside(context) } },
-        { key: 'goInCard', params: card(context) },
-      ];
+    case 'go-in': {
+      const told = { reason: outcome.reason, inside: inside(context) };
+      // Said afresh, somebody may have answered since.
+      const answered = outcome.reason === 'nobody-answered' && !context.unanswered;
+      const goIn: Line = answered ? { key: 'goInStill', params: { told } } : { key: 'goIn', params: told };
+      return [goIn, { key: 'goInCard', params: card(context) }];
+    }
     case 'hold':
       return [{ key: 'hold', params: { reason: outcome.reason, clinicArranges: outcome.clinicArranges } }];
     case 'nurse':

@@ -141,6 +141,15 @@ export const kit = setup({
     }),
     /** Whoever has it knows of it. */
     noteReason: assign(({ context, event }) => ({ reasons: withReason(context.reasons, raisedBy(event).reason) })),
+    /** She is called about it, and has as long as it gives the first person on call. */
+    noteAsked: assign(({ context, event }) => {
+      const { reason, level, at } = raisedBy(event);
+      return {
+        level: isHigher(level, context.level) ? level : context.level,
+        reasons: withReason(context.reasons, reason),
+        beganAtMs: at,
+      };
+    }),
     /** Whoever takes it is told what was added since the climb began. */
     tellUnheard: telling,
     standAt: assign((_, { place }: { readonly place: Place }) => ({ place })),
@@ -176,6 +185,15 @@ export const kit = setup({
     isTakersOwn: ({ context, event }) => {
       const { byTaker, level } = raisedBy(event);
       return byTaker === true && !isHigher(level, context.level);
+    },
+    /** Graver than what can wait, short of an emergency, and not of her own making. */
+    isForHer: ({ event }) => {
+      const { byTaker, level } = raisedBy(event);
+      return level === 'urgent' && byTaker !== true;
+    },
+    isAnother: ({ context, event }) => {
+      assertEvent(event, 'take');
+      return event.nurse !== context.takenBy;
     },
     /** A swap since she took it: the first on call is another, who has not been asked. */
     hasMoved: ({ context, event }) => {

@@ -52,6 +52,7 @@ const nobody = kit.createStateConfig({
 /** The way up. A higher level starts it again from the first person; anything else is added to what it says. */
 const climbing = kit.createStateConfig({
   initial: 'first',
+  tags: 'calls',
   states: {
     first: {
       entry: [{ type: 'standAt', params: { place: 0 } }, call(0, false)],
@@ -90,8 +91,33 @@ const climbing = kit.createStateConfig({
 });
 
 /**
- * Somebody has it. What can wait, and what her own text brought about, calls nobody; anything else must reach a person who is
- * awake now: the first on call, and whoever had it, who is up. While the case waits for
+ * Something came up in a case that somebody has, and she was called about it: any word of hers answers it, and what comes up
+ * meanwhile she is told as well. Silent, she is rung, and then the next person is called.
+ */
+const asked = kit.createStateConfig({
+  tags: 'calls',
+  initial: 'once',
+  states: {
+    once: { after: { untilRepeat: 'again' } },
+    again: { entry: callAgain, after: { untilSecond: nextFrom } },
+  },
+  on: {
+    'case.stands': [
+      { guard: and(['touched', 'waitsForNurse']), target: '#paging.taken.waits' },
+      { guard: 'touched', target: '#paging.taken.quiet' },
+      {}, // The family's own texts answer nothing for her.
+    ],
+    'page.raise': { guard: 'isForHer', actions: ['noteReason', tellNews] },
+    rung: { actions: noteCalled },
+    // Called at her place after a shift has changed, another has it now.
+    take: { guard: 'isAnother', target: '#paging.taken.quiet', actions: ['noteTaker', tellTaken] },
+  },
+});
+
+/**
+ * Somebody has it. What can wait, and what her own text brought about, calls nobody. What else comes up is hers: she is called
+ * about it, rung if she stays silent, and the next person after her is called as in any climb. Only an emergency must reach a
+ * person who is awake now: the first on call, and whoever had it, who is up. While the case waits for
  * its nurse and she lets it lie, she is reminded, then the next person is called; only a word of hers starts that wait again.
  */
 const taken = kit.createStateConfig({
@@ -101,6 +127,7 @@ const taken = kit.createStateConfig({
     quiet: { on: { 'case.stands': { guard: 'waitsForNurse', target: 'waits' } } },
     waits: { after: { untouched: 'reminded' } },
     reminded: { entry: remind, after: { remindersTurn: nextFrom } },
+    asked,
   },
   on: {
     'case.stands': [
@@ -110,6 +137,7 @@ const taken = kit.createStateConfig({
     'page.raise': [
       { guard: 'isTakersOwn', actions: 'noteReason' },
       { guard: 'isRoutine', actions: ['noteReason', tellNews] },
+      { guard: 'isForHer', target: '.asked', actions: ['noteAsked', callHolder] },
       { guard: { type: 'standsAt', params: { place: 0 } }, target: 'climbing', actions: ['beginClimb', tellBegan] },
       { target: 'climbing', actions: [callHolder, 'beginClimb', tellBegan] },
     ],

@@ -26,8 +26,8 @@ describe('a nurse is called once for a reason that stands', () => {
 
   it('an unreadable text in the wait for the recheck', () => {
     const night = toContents().answer('contents', 'yes').answer('ph', ph(8)).unclear();
-    expect(night.raised).toEqual(['unread']);
-    expect(night.unclear().raised).toEqual([]);
+    expect(night.calls).toHaveLength(1);
+    expect(night.unclear().calls).toEqual([]);
   });
 
   it('a reading that passed after a feed, before it is used; one that passed by itself, never', () => {

@@ -126,16 +126,32 @@ describe('a further reason after it was taken', () => {
   };
 
   it.each([
-    ['silence', 'danger-sign', 'emergency', 'text+call'], // higher
-    ['silence', 'no-strips', 'urgent', 'text'], // equal
-    ['silence', 'silence', 'urgent', 'text'], // the same again
-    ['warning-sign', 'no-strips', 'urgent', 'text'], // lower, but nothing that can wait
-  ] as const)('after %s, %s starts a new climb that names it alone', (before, reason, level, by) => {
+    ['silence', 'danger-sign'], // higher
+    ['warning-sign', 'danger-sign'], // equal
+  ] as const)('after %s, the emergency %s starts a new climb that names it alone', (before, reason) => {
     const line = taken(before);
-    const began = `20 began ${level === 'urgent' ? 20 : 13}`;
-    expect(lines(line.send(raise(reason)))).toEqual([began, `20 ${level} 0 ${by} ${reason}`]);
+    expect(lines(line.send(raise(reason)))).toEqual(['20 began 13', `20 emergency 0 text+call ${reason}`]);
     expect(line.snapshot.context.takenBy).toBeNull();
-    expect(lines(line.advance(40))).toContain(`${level === 'urgent' ? 40 : 33} unanswered`);
+    expect(lines(line.advance(40))).toContain('33 unanswered');
+  });
+
+  it.each([
+    ['silence', 'no-strips'], // equal
+    ['silence', 'silence'], // the same again
+    ['weight-unknown', 'no-strips'], // higher, but no emergency
+  ] as const)('after %s, %s is hers alone, until she stays silent', (before, reason) => {
+    const line = taken(before);
+    expect(lines(line.send(raise(reason)))).toEqual([`20 urgent 0 text ${reason}`]);
+    expect(line.snapshot.context.takenBy).toBe('Wren');
+    const after = lines(line.advance(40)).map((words) => words.split(' ').slice(0, 4).join(' '));
+    expect(after).toEqual([
+      '25 urgent 0 text+call',
+      '30 began 20',
+      '30 urgent 1 text',
+      '35 urgent 2 text',
+      '40 unanswered',
+      ...after.slice(5),
+    ]);
   });
 
   it.each(['warning-sign', 'silence', 'weight-unknown'] as const)(

@@ -186,7 +186,7 @@ export const rules: Readonly<Record<string, Rule>> = {
   'S9 stop calls a nurse': ({ happening, night }) =>
     happening.type !== 'text' ||
     happening.event.type !== 'stop' ||
-    night.view.states.paging.some((id) => id.startsWith('paging.climbing')),
+    night.view.states.paging.some((id) => id.startsWith('paging.climbing') || id === 'paging.taken.asked'),
   'every text is answered': (step) => !isText(step) || says(step).length > 0,
   'a lesson comes before the question how it went': ({ night }) => {
     const { asking, tubeIn } = night.view;
