@@ -62,6 +62,9 @@ export type GoInReason =
   | 'burst-own'
   | 'nurse';
 
+/** How a closed case was left: the child on its way, the tube in use, or nothing to go through one yet. */
+export type Left = 'go-in' | 'in-use' | 'held';
+
 /** What the desk of the emergency department needs to see. */
 export interface Card {
   readonly tubeKind: TubeKind | null;
@@ -174,7 +177,8 @@ export interface Says {
   help: Record<never, never>;
   /** To every phone of the case: another one is in it now. */
   phoneJoined: { readonly lastFour: string };
-  closedByNurse: Record<never, never>;
+  /** How it was left still holds; `asks`, to a text soon after the close: whether the tube is out now. */
+  closedByNurse: { readonly left: Left; readonly asks: boolean };
   /** Spoken to a family that rings: the emergency number first; then a nurse is rung, or it is asked to text. */
   callAnswer: { readonly next: 'ring' | 'text' };
   /** Spoken when nobody on call answered the family's call. */

@@ -4,6 +4,7 @@ import { aboutTube } from './aboutTube.ts';
 import { close } from './close.ts';
 import { deciding } from './deciding.ts';
 import { context, kit } from './kit.ts';
+import { leftAs } from './outcomes.ts';
 import { ownTube } from './ownTube.ts';
 import { placement } from './placement.ts';
 import { tell } from './question.ts';
@@ -206,7 +207,14 @@ export const dislodgement = kit.createMachine({
     /** It was another open case's child, and goes on there. */
     joined: { entry: 'closeCase', type: 'final' },
     closed: {
-      entry: [tell('closedByNurse'), 'endAftercare', 'closeCase'],
+      entry: [
+        {
+          type: 'tell',
+          params: ({ context }) => ({ key: 'closedByNurse', params: { left: leftAs(context), asks: false } }),
+        },
+        'endAftercare',
+        'closeCase',
+      ],
       type: 'final',
     },
   },

@@ -1,6 +1,6 @@
 /** Where a case can come to rest: what is said there, and whom it calls. */
 import type { PageReason } from '../facts.ts';
-import type { Card, GoInReason, HoldReason, SayKey, Says } from '../says.ts';
+import type { Card, GoInReason, HoldReason, Left, SayKey, Says } from '../says.ts';
 import type { Context, Outcome } from './context.ts';
 import { inside, readingPassed } from './gates.ts';
 
@@ -78,6 +78,12 @@ export function stillLine(context: Context, outcome: Outcome): Line {
     case 'own-tube':
       return { key: 'useStill', params: { tube: 'own' } };
   }
+}
+
+/** What the family has to go on doing once nobody follows its case any more. */
+export function leftAs({ disposition }: Pick<Context, 'disposition'>): Left {
+  if (disposition === 'go-in' || disposition === 'emergency') return 'go-in';
+  return disposition === 'use' || disposition === 'own-tube' ? 'in-use' : 'held';
 }
 
 /** What the desk of the emergency department needs to see. */

@@ -6,6 +6,7 @@ import { namesOf } from '#src/families/children.ts';
 import type { Reading } from '#src/reading/read.ts';
 import { statement } from '#src/store/database.ts';
 import { familyOf, insertNewCase, type LockedCase } from './cases.ts';
+import { leftLately, tellsNew, wantsSomebody } from './closed.ts';
 import { afterReading, languageOf, languagesOf } from './language.ts';
 import type { Family, HeardText } from './line.ts';
 import { adoptMedia } from './media.ts';
@@ -127,10 +128,20 @@ export async function answerWithoutCase(parts: Parts, turn: Turn, before: Phone,
     const known = await noteWhoWrites(turn.client, phone, family, says, event);
     await openWith(parts, turn, phone, family, known);
   };
+  const answer = phone.askedAboutTube ? readFresh(parts, said, phone, family, text.body, 'confirm').event : null;
+  if (reading.about !== 'thanks' && !saysYes(answer)) {
+    const left = await leftLately(parts, turn, phone);
+    const after = readFresh(parts, said, phone, family, text.body, null, { tubeIn: true }).event;
+    if (left !== null && wantsSomebody(after) && !opens(reading)) return open(after, reading);
+    if (left !== null && !tellsNew(after)) {
+      const asks = answer?.type !== 'answer.confirm';
+      await rememberAsked(turn.client, phone, asks);
+      return sayPlain(parts, turn, phone, family, { key: 'closedByNurse', params: { left, asks }, preface: [] });
+    }
+  }
   if (opens(reading)) return open(withMedia(reading.event, text), reading);
-  if (phone.askedAboutTube) {
-    const answer = readFresh(parts, said, phone, family, text.body, 'confirm').event;
-    if (answer.type === 'answer.confirm' && answer.value === 'yes') {
+  if (answer !== null) {
+    if (saysYes(answer)) {
       const saysWho = reading.saysWho || (await saidWhoBefore(parts, turn, phone, family));
       return open({ type: 'told', ...heardIn(answer) }, { saysWho });
     }
@@ -143,6 +154,10 @@ export async function answerWithoutCase(parts: Parts, turn: Turn, before: Phone,
     return sayPlain(parts, turn, phone, family, { key: 'thanks', params: {}, preface: [] });
   await rememberAsked(turn.client, phone, true);
   return sayPlain(parts, turn, phone, family, { key: 'askAboutTube', params: {}, preface: [] });
+}
+
+function saysYes(event: Unstamped<TextEvent> | null): boolean {
+  return event?.type === 'answer.confirm' && event.value === 'yes';
 }
 
 /** Whether the text before, which was asked whether it is about a tube, said who is writing. */
@@ -193,7 +208,7 @@ async function stepWith(
   await takeStep(parts, turn, theCase, signalAt, options);
 }
 
-/** Reads a text of a phone without a case, or its answer to whether it is about a tube. */
+/** Reads a text of a phone without a case, or its answer to whether it is about a tube; `tubeIn`: as if it had one with a tube in. */
 export function readFresh(
   parts: Parts,
   turn: Turn,
@@ -201,14 +216,15 @@ export function readFresh(
   family: Family | null,
   body: string,
   asking: 'confirm' | null,
+  { tubeIn } = { tubeIn: false },
 ): Reading {
   return parts.read(body, {
     asking,
     clarifying: null,
     bareWeight: null,
     answered: null,
-    caseOpen: asking !== null, // its answer is read as one to an open question
-    tubeIn: false,
+    caseOpen: asking !== null || tubeIn, // its answer is read as one to an open question
+    tubeIn,
     children: namesOf(family),
     nowMs: turn.nowMs,
     timeZone: parts.protocol.site.timeZone,

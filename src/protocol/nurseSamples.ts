@@ -188,8 +188,8 @@ export const nurseParams: { readonly [K in NurseSayKey]: readonly NurseSays[K][]
     { why: 'several', cases: [robin, nameless] },
   ],
   closeConfirm: [
-    { ...robin, followUp: true },
-    { ...nameless, followUp: false },
+    { ...robin, followUp: true, left: 'in-use' },
+    { ...nameless, followUp: false, left: 'held' },
   ],
   closed: [robin, nameless],
   notSure: [{ can: [] }, { can: ['PRACTICE'] }, { can: nurseOffers }],

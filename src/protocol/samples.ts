@@ -156,7 +156,10 @@ export const sayParams: { readonly [K in SayKey]: readonly Says[K][] } = {
   stopped: none,
   help: none,
   phoneJoined: [{ lastFour: '0162' }],
-  closedByNurse: none,
+  closedByNurse: (['go-in', 'in-use', 'held'] as const).flatMap((left) => [
+    { left, asks: false },
+    { left, asks: true },
+  ]),
   rehearsalBegan: [{ nurse: null }, { nurse: 'Dana' }],
   rehearsalPage: none,
   rehearsalOver: (['done', 'quiet', 'asked', 'elsewhere', 'paused'] as const).map((how) => ({ how })),

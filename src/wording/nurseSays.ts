@@ -13,7 +13,7 @@ import type {
   TubeKind,
 } from '#machines/facts.ts';
 import type { TractVerdict } from '#machines/rules/tractAge.ts';
-import type { Card, RehearsalEnd } from '#machines/says.ts';
+import type { Card, Left, RehearsalEnd } from '#machines/says.ts';
 
 /** One case as a page shows it; null where it is not known. */
 export interface NursePage {
@@ -213,8 +213,8 @@ export interface NurseSays {
   dropped: CaseName & { readonly why: 'no' | 'late' | 'unread' };
   /** `cases` are those held, or those that could be cleared. */
   clearNotNow: { readonly why: 'nothing-held' | 'not-hard' | 'several'; readonly cases: readonly CaseName[] };
-  /** `followUp`: check-ups of a tube in use, or of an arrival, end with it. */
-  closeConfirm: CaseName & { readonly followUp: boolean };
+  /** `followUp`: check-ups of a tube in use, or of an arrival, end with it; `left`: what the family has to go on doing. */
+  closeConfirm: CaseName & { readonly followUp: boolean; readonly left: Left };
   closed: CaseName;
   /** Not understood, or a yes or no to nothing: what she can do now. */
   notSure: { readonly can: readonly NurseOffer[] };

@@ -50,6 +50,66 @@ describe.each(backends())('on the $name database', (backend) => {
     });
   });
 
+  describe('a hold she closes', () => {
+    const closed = async () => {
+      await held();
+      await line.text(first, 'take');
+      const [asked] = to(await line.text(first, 'close resolved'), first);
+      expect(asked).toContain('STILL ON HOLD');
+      return line.text(first, 'yes');
+    };
+
+    it('is said once more to the family, and a text soon after it opens no other case', async () => {
+      const [left] = to(await closed(), phone);
+      expect(left).toContain('Put nothing through a tube till the clinic says you may');
+      const { id } = (await line.newestCase(phone)) ?? {};
+      const sent = await line.text(phone, 'so can i use the tube?');
+      expect(sent).toHaveLength(1);
+      expect(sent[0]?.body).toMatch(/Put nothing through a tube.*Is the tube out now\?\nReply YES or NO/s);
+      expect(to(await line.text(phone, 'no'), phone)[0]).toContain('No reply needed');
+      expect((await line.newestCase(phone))?.id).toBe(id);
+    });
+
+    it.each([
+      'its out again',
+      'the g tube fell out',
+      'he is breathing funny and turning blue',
+      'i want to talk to a nurse',
+    ])('is over for what is new: %s', async (words) => {
+      await closed();
+      const { id } = (await line.newestCase(phone)) ?? {};
+      await line.text(phone, words);
+      expect((await line.newestCase(phone))?.id).not.toBe(id);
+    });
+
+    it('is over by a yes to whether it is out now, and the next night', async () => {
+      await closed();
+      const { id } = (await line.newestCase(phone)) ?? {};
+      await line.text(phone, 'so can i use the tube?');
+      await line.text(phone, 'yes');
+      expect(await line.newestCase(phone)).toMatchObject({ asking: 'unwell' });
+      expect((await line.newestCase(phone))?.id).not.toBe(id);
+    });
+  });
+
+  describe('what the family asks while she has the case', () => {
+    it('goes to her alone, and the family reads that it did', async () => {
+      await held();
+      await line.text(second, 'take');
+      await line.clock({ advance: 'PT12M' });
+      await line.text(second, 'take');
+      for (const words of ['what should i pack', '\u{1F622}']) {
+        const sent = await line.text(phone, words);
+        expect(to(sent, phone)).toEqual([expect.stringMatching(/^I passed that on to nurse Tariq\./)]);
+        expect(to(sent, first)).toEqual([]);
+        expect(to(sent, second)).toHaveLength(1);
+        expect((await line.newestCase(phone))?.pages.at(-1)).toMatchObject({ to: second });
+      }
+      const later = await line.clock({ advance: 'PT6M' });
+      expect(new Set(later.sent.map((one) => one.to))).toEqual(new Set([second]));
+    });
+  });
+
   describe('how her case ends', () => {
     it.each([
       [

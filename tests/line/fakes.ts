@@ -53,7 +53,10 @@ interface Memory {
 
 const plain = { told: {}, person: false, corrects: false };
 const say = (key: 'askUnwell' | 'askHowIn' | 'stopped' | 'closedByNurse' | 'opening'): Effect => {
-  const said: Say = { key, params: {}, preface: [] };
+  const said: Say =
+    key === 'closedByNurse'
+      ? { key, params: { left: 'in-use', asks: false }, preface: [] }
+      : { key, params: {}, preface: [] };
   return { type: 'say', say: said, by: 'text' };
 };
 const startQuiet: Effect = {

@@ -187,6 +187,9 @@ const follows: readonly Fault[] = [
   neverLeaves('a nurse who lets a held case lie is not reminded', (effect) =>
     pagingTimer(effect, 'paging.taken.waits'),
   ),
+  neverLeaves('a nurse asked anew who stays silent is left alone', (effect) =>
+    pagingTimer(effect, 'paging.taken.asked.again'),
+  ),
   neverLeaves('after the reminder nobody else is called', (effect) => pagingTimer(effect, 'paging.taken.reminded')),
 ];
 

@@ -106,7 +106,9 @@ function steps(place: Place): [string, Place][] {
   ];
 }
 
-const climbs = (place: Place) => viewAt(place).states.paging.some((id) => id.includes('climbing'));
+/** Somebody is being called: everybody in turn, or first whoever has the case. */
+const climbs = (place: Place) =>
+  viewAt(place).states.paging.some((id) => id.includes('climbing') || id.includes('taken.asked'));
 const takenBefore = (place: Place) => viewAt(place).states.paging.includes('paging.taken');
 const timersOf = (place: Place, machine: Due['machine']) => place.due.filter((due) => due.machine === machine).length;
 const called = ({ effects }: Place) => effects.some(({ type }) => type === 'callNurse');

@@ -1,4 +1,5 @@
 /** Her words that wait for a yes: clear, send in, correct a fact, close. Each is asked back in one line before it counts. */
+import { leftAs } from '#machines/dislodgement/outcomes.ts';
 import type { NurseFacts } from '#machines/events.ts';
 import type { NurseSay } from '#src/wording/nurseSays.ts';
 import type { LockedCase } from '../cases.ts';
@@ -77,7 +78,8 @@ export async function askToClose(desk: Desk, named: LockedCase | null, outcome: 
   const [found] = await look(desk, [theCase]);
   const followUp =
     found?.view.states.aftercare.some((id) => id.startsWith('aftercare.') && id !== 'aftercare.idle') ?? false;
-  return { key: 'closeConfirm', params: { ...caseName(theCase), followUp } };
+  const left = leftAs({ disposition: found?.view.disposition ?? null });
+  return { key: 'closeConfirm', params: { ...caseName(theCase), followUp, left } };
 }
 
 export async function settlePending(desk: Desk, pending: Pending, word: 'yes' | 'no'): Promise<NurseSay> {

@@ -1,5 +1,6 @@
 /** English: what is said beside the way: nudges, calls, pages that wait, corrections, and texts outside a case. */
 import type { Site } from '#machines/protocol/settings.ts';
+import type { Left } from '#machines/says.ts';
 import type { CaregiverCatalogue } from '../catalogue.ts';
 import { plainText, spoken } from '../plain.ts';
 import { childIn } from './facts.ts';
@@ -32,6 +33,13 @@ const unanswered = {
     `Can't do this step? Go to the emergency department at ${hospital} now. Put nothing through a tube.`,
   stay: () => 'What I told you last still holds.',
 } as const;
+
+const leftAs: Readonly<Record<Left, (site: Site) => string>> = {
+  'go-in': ({ hospital }) =>
+    `Not seen at ${hospital} yet? Go there now. Put nothing through a tube till they say you may. `,
+  held: ({ clinicNumber }) => `Put nothing through a tube till the clinic says you may: ${clinicNumber}. `,
+  'in-use': () => '',
+};
 
 const hospitalToo = ({ hospitalNumber }: Site) =>
   hospitalNumber === undefined ? '' : `Or ring the hospital: ${hospitalNumber}. `;
@@ -70,8 +78,9 @@ export const beside: Pick<CaregiverCatalogue, BesideKey> = {
   phoneJoined: ({ lastFour }, { site }) =>
     `In danger, call ${site.emergencyNumber}. From now on a phone that ends in ${lastFour} gets these texts too. If you know it, go on.` +
     "\nReply NURSE if you don't know that phone.",
-  closedByNurse: (_params, { site }) =>
-    `The nurse has closed this case. In danger, call ${site.emergencyNumber}. Text me if the tube comes out again.\nNo reply needed.`,
+  closedByNurse: ({ left, asks }, { site }) =>
+    `The nurse has closed this case. ${leftAs[left](site)}In danger, call ${site.emergencyNumber}. ` +
+    (asks ? 'Is the tube out now?\nReply YES or NO.' : 'Text me if the tube comes out again.\nNo reply needed.'),
   callAnswer: ({ next }, { site }) =>
     `In danger, hang up and call ${spoken(site.emergencyNumber)} now. This line can't send help. Put nothing through the tube. ` +
     (next === 'ring'

@@ -1,6 +1,7 @@
 /** English: texts and calls to a nurse's phone. Pages run situation, background, assessment, request. */
 import { type PageReason, pageLevels, type Sign, type TubeKind } from '#machines/facts.ts';
 import { levelOf } from '#machines/paging/levels.ts';
+import type { Left } from '#machines/says.ts';
 import type { NurseCatalogue } from '../catalogue.ts';
 import type { HandoverKey, NurseOffer, NursePage, PauseKey, RehearsalKey, SwapKey } from '../nurseSays.ts';
 import { clip, plainText } from '../plain.ts';
@@ -91,6 +92,13 @@ const offerNames: Partial<Readonly<Record<NurseOffer, string>>> = {
   PRACTICE: "PRACTICE and a child's name",
 };
 
+/** What she leaves behind: a hold outlives its case. */
+const leftAs: Readonly<Record<Left, string>> = {
+  'in-use': 'The family is told.',
+  held: 'STILL ON HOLD: the family is told to put nothing through a tube till the clinic says so.',
+  'go-in': 'The family is told to go in if it has not, and to put nothing through a tube.',
+};
+
 export const nurse: Omit<NurseCatalogue, HandoverKey | PauseKey | RehearsalKey | SwapKey> = {
   ...replies,
   page: (page) => {
@@ -133,8 +141,8 @@ export const nurse: Omit<NurseCatalogue, HandoverKey | PauseKey | RehearsalKey |
       several: `More than one case could be cleared. Reply CLEAR and the code: ${names}.`,
     }[why];
   },
-  closeConfirm: ({ followUp, ...name }) =>
-    `Close ${nameCase(name)}? The family is told, and no more pages are sent.` +
+  closeConfirm: ({ followUp, left, ...name }) =>
+    `Close ${nameCase(name)}? ${leftAs[left]} No more pages are sent.` +
     `${followUp ? ' My check-ups with the family end too.' : ''}\nReply YES or NO.`,
   closed: (name) => `Closed. ${nameCase(name)}: the family is told.`,
   notSure: ({ can }) =>

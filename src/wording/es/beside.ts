@@ -1,5 +1,6 @@
 /** Spanish: what is said beside the way: nudges, calls, pages that wait, corrections, and texts outside a case. */
 import type { Site } from '#machines/protocol/settings.ts';
+import type { Left } from '#machines/says.ts';
 import type { CaregiverCatalogue } from '../catalogue.ts';
 import { plainText, spoken } from '../plain.ts';
 import { childIn, ifWorse } from './facts.ts';
@@ -32,6 +33,13 @@ const unanswered = {
     `¿No puede con este paso? Vaya ya a emergencias de ${hospital}. No pase nada por una sonda.`,
   stay: () => 'Lo último que le dije sigue igual.',
 } as const;
+
+const leftAs: Readonly<Record<Left, (site: Site) => string>> = {
+  'go-in': ({ hospital }) =>
+    `¿Aún no los ven en ${hospital}? Vaya ya. No pase nada por una sonda hasta que allí le digan. `,
+  held: ({ clinicNumber }) => `No pase nada por una sonda hasta que la clínica le diga: ${clinicNumber}. `,
+  'in-use': () => '',
+};
 
 const hospitalToo = ({ hospitalNumber }: Site) =>
   hospitalNumber === undefined ? '' : `O llame al hospital: ${hospitalNumber}. `;
@@ -69,9 +77,11 @@ export const beside: Pick<CaregiverCatalogue, BesideKey> = {
   phoneJoined: ({ lastFour }, { site }) =>
     `En peligro, llame al ${site.emergencyNumber}. Desde ahora un teléfono que termina en ${lastFour} también ve estos textos. Si lo ` +
     'conoce, siga igual.\nResponda ENFERMERA si no lo conoce.',
-  closedByNurse: (_params, { site }) =>
-    `Este caso ya está cerrado. En peligro, llame al ${site.emergencyNumber}. Escríbame si la sonda se sale otra vez.` +
-    '\nNo hay que responder.',
+  closedByNurse: ({ left, asks }, { site }) =>
+    `Este caso ya está cerrado. ${leftAs[left](site)}En peligro, llame al ${site.emergencyNumber}. ` +
+    (asks
+      ? '¿Está fuera la sonda ahora?\nResponda SI o NO.'
+      : 'Escríbame si la sonda se sale otra vez.\nNo hay que responder.'),
   callAnswer: ({ next }, { site }) =>
     `En peligro, cuelgue y llame ya al ${spoken(site.emergencyNumber)}. Esta línea no manda ayuda. No pase nada por la sonda. ` +
     (next === 'ring'

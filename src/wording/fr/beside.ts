@@ -1,5 +1,6 @@
 /** French: what is said beside the way: nudges, calls, pages that wait, corrections, and texts outside a case. */
 import type { Site } from '#machines/protocol/settings.ts';
+import type { Left } from '#machines/says.ts';
 import type { CaregiverCatalogue } from '../catalogue.ts';
 import { plainText, spoken } from '../plain.ts';
 import { childIn, ofChild } from './facts.ts';
@@ -32,6 +33,12 @@ const unanswered = {
     `Vous n'y arrivez pas? Allez aux urgences maintenant: ${hospital}. Ne mettez rien dans une sonde.`,
   stay: () => "Ce que j'ai dit en dernier reste vrai.",
 } as const;
+
+const leftAs: Readonly<Record<Left, (site: Site) => string>> = {
+  'go-in': ({ hospital }) => `Pas encore vu à ${hospital}? Allez-y. Ne mettez rien dans une sonde avant leur accord. `,
+  held: ({ clinicNumber }) => `Ne mettez rien dans une sonde sans l'accord de la clinique: ${clinicNumber}. `,
+  'in-use': () => '',
+};
 
 const hospitalToo = ({ hospitalNumber }: Site) =>
   hospitalNumber === undefined ? '' : `Ou appelez l'hôpital: ${hospitalNumber}. `;
@@ -71,9 +78,11 @@ export const beside: Pick<CaregiverCatalogue, BesideKey> = {
   phoneJoined: ({ lastFour }, { site }) =>
     `Danger? Appelez le ${site.emergencyNumber}. Un autre téléphone, fin ${lastFour}, voit aussi ces textes. Vous savez qui c'est? ` +
     "Alors c'est bon.\nRépondez INFIRMIERE si vous ne savez pas.",
-  closedByNurse: (_params, { site }) =>
-    `L'infirmière a clos le dossier. Danger? Appelez le ${site.emergencyNumber}. Écrivez-moi si la sonde sort encore.` +
-    '\nPas besoin de répondre.',
+  closedByNurse: ({ left, asks }, { site }) =>
+    `L'infirmière a clos le dossier. ${leftAs[left](site)}Danger? Appelez le ${site.emergencyNumber}. ` +
+    (asks
+      ? 'La sonde est-elle sortie?\nRépondez OUI ou NON.'
+      : 'Écrivez-moi si la sonde sort encore.\nPas besoin de répondre.'),
   callAnswer: ({ next }, { site }) =>
     `Danger? Raccrochez et appelez le ${spoken(site.emergencyNumber)} maintenant. Cette ligne n'envoie pas de secours. Ne mettez rien ` +
     'dans la sonde. ' +
