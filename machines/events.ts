@@ -36,8 +36,13 @@ export type TextEvent =
   | AnswerEvent
   /** Only facts, no answer to the open question (also the first text about a tube, with or without facts). */
   | (Heard & { readonly type: 'told' })
-  /** `near` are signs said in a small or doubtful way: one clarifying question. */
-  | (Heard & { readonly type: 'signs'; readonly sure: readonly Sign[]; readonly near: readonly Sign[] })
+  /** `near` are signs said in a small or doubtful way: a clarifying question each. `answer` is what the text answers beside them. */
+  | (Heard & {
+      readonly type: 'signs';
+      readonly sure: readonly Sign[];
+      readonly near: readonly Sign[];
+      readonly answer?: Unstamped<AnswerEvent>;
+    })
   | (Heard & { readonly type: 'unclear'; readonly why: Unclear })
   /** A device word the line does not know, at `tube-kind`. */
   | (Heard & { readonly type: 'unknownDevice' })

@@ -49,7 +49,8 @@ export function asReal(
   afresh: Unstamped<TextEvent>,
 ): Unstamped<TextEvent> {
   const { told, person, corrects } = afresh;
-  if (event.type === 'signs') return { ...event, told };
+  if (event.type === 'signs')
+    return { type: 'signs', sure: event.sure, near: event.near, told, person: event.person, corrects: event.corrects };
   const saidYes = 'value' in event && raised.some((reason) => signReasons.has(reason));
   if (saidYes) return { type: 'answer.unwell', value: 'yes', told, person, corrects };
   return afresh.type === 'signs' || afresh.type === 'person' ? afresh : { type: 'told', told, person, corrects };

@@ -110,6 +110,8 @@ export interface Context {
   readonly unwell: 'unasked' | 'well' | 'unread';
   /** A sign said in a small or doubtful way, being clarified. */
   readonly clarify: Sign | null;
+  /** Those that are asked about after it; one that is no more than a warning is not, once another is. */
+  readonly clarifyAlso: readonly Sign[];
   /** A danger was told; `named` are its signs, none for a plain yes (which alone can be taken back). */
   readonly danger: { readonly named: readonly Sign[] } | null;
   readonly warning: boolean;
@@ -183,6 +185,9 @@ function filed(file: FamilyFile, openedOn: string): Filed {
   return { facts, file: anything ? 'unconfirmed' : 'settled' };
 }
 
+/** No doubtful sign waits for its question. */
+export const nothingToClarify = { clarify: null, clarifyAlso: [] } as const satisfies Partial<Context>;
+
 /** A case with nothing told yet. `openedOn` is the date in the site's zone. */
 export function freshContext(input: { protocol: Protocol; file: FamilyFile | null; openedOn: string }): Context {
   const several = input.file === null ? [] : severalChildren(input.file);
@@ -197,7 +202,7 @@ export function freshContext(input: { protocol: Protocol; file: FamilyFile | nul
     sameChild: null,
     openingSaid: false,
     unwell: 'unasked',
-    clarify: null,
+    ...nothingToClarify,
     danger: null,
     warning: false,
     sentIn: 'no',

@@ -6,7 +6,7 @@ import type { QuestionKey, Sign } from '../facts.ts';
 import { type Context, type Outcome, restsOn, tubeIn } from './context.ts';
 import type { ConversationEvent } from './conversationEvent.ts';
 import * as gates from './gates.ts';
-import { isNoAnswer } from './note.ts';
+import { isNoAnswer, noteBeside } from './note.ts';
 import { tellsNothing } from './told.ts';
 
 export interface Now {
@@ -86,11 +86,11 @@ export const guards = {
   },
   gravestIs: ({ context, event }: Now, params: { grade: 'danger' | 'warning' }) => {
     assertEvent(event, 'signs');
-    return gates.gravest(context, event.sure, event) === params.grade;
+    return gates.gravest(noteBeside(context, event), event.sure, event) === params.grade;
   },
   somethingToClarify: ({ context, event }: Now) => {
     assertEvent(event, 'signs');
-    return signToClarify(context, event) !== null;
+    return signsToClarify(noteBeside(context, event), event).length > 0;
   },
   clarifiesWarning: ({ context, event }: Now) =>
     context.clarify !== null && gates.gravest(context, [context.clarify], event) === 'warning',
@@ -120,8 +120,10 @@ export const guards = {
   },
 };
 
-/** The first sign that deserves a clarifying question: a doubtful one, or one that is grave only when it is clear. */
-export function signToClarify(context: Context, event: Extract<TextEvent, { type: 'signs' }>): Sign | null {
-  const heard = [...event.near, ...event.sure];
-  return heard.find((sign) => gates.gravest(context, [sign], event) !== 'ignore') ?? null;
+/** The signs that deserve a clarifying question, the gravest first: doubtful ones, and those that are grave only when they are clear. */
+export function signsToClarify(context: Context, event: Extract<TextEvent, { type: 'signs' }>): readonly Sign[] {
+  const heard = new Set([...event.near, ...event.sure]);
+  const graded = (...grades: readonly string[]) =>
+    [...heard].filter((sign) => grades.includes(gates.gravest(context, [sign], event)));
+  return [...graded('danger'), ...graded('warning', 'clarify')];
 }

@@ -2,15 +2,16 @@
 import { assertEvent, assign, enqueueActions, setup } from 'xstate';
 import type { Clarifying } from '../case.ts';
 import type { Unclear } from '../events.ts';
-import type { Disposition, FamilyFile, PageReason, QuestionKey } from '../facts.ts';
+import type { Disposition, FamilyFile, PageReason, QuestionKey, Sign } from '../facts.ts';
 import { placeholderProtocol } from '../protocol/placeholder.ts';
 import type { Protocol } from '../protocol/settings.ts';
 import type { Preface, Say, SayKey } from '../says.ts';
-import { type Context, freshContext, type Outcome, type Placed, restsOn, tubeIn } from './context.ts';
+import { type Context, freshContext, nothingToClarify, type Outcome, type Placed, restsOn, tubeIn } from './context.ts';
 import type { ConversationEvent } from './conversationEvent.ts';
 import { duePages } from './duePages.ts';
-import { guards, signToClarify } from './guards.ts';
-import { noteAnswer, noteCannotWait, withPlaced } from './note.ts';
+import { gravest } from './gates.ts';
+import { guards, signsToClarify } from './guards.ts';
+import { noteAnswer, noteBeside, noteCannotWait, withPlaced } from './note.ts';
 import { type Line, outcomeLines, pageForOutcome, stillLine } from './outcomes.ts';
 import { fullyOut, giveUp, reopen, takeBack, tubeOutAgain } from './reopen.ts';
 import { noteTold } from './told.ts';
@@ -178,7 +179,8 @@ export const kit = setup({
       ...withPlaced(context, { stopped: 'tube-problem' }),
       outcome: context.outcome?.to === 'go-in' ? context.outcome : null,
     })),
-    denySign: assign({ clarify: null }),
+    /** The one asked about; the next is asked about then. A case that began before they were kept knows of none. */
+    denySign: assign(({ context }) => clarifying(context.clarifyAlso ?? [])),
     /** Something was said in use that nobody could read: the permission rests until the danger signs are answered again. */
     doubtWell: assign({ unwell: 'unasked', outcome: null, disposition: null }),
     noteFullyOut: assign(({ context }) => fullyOut(context)),
@@ -191,24 +193,33 @@ export const kit = setup({
         ],
       },
       outcome: null,
-      clarify: null,
+      ...nothingToClarify,
     })),
     /** Whoever names a warning sign has seen the list of danger signs, once it was sent. */
     noteWarning: assign(({ context }) => ({
       warning: true,
       outcome: null,
-      clarify: null,
+      ...nothingToClarify,
       unwell: context.openingSaid && context.unwell === 'unasked' ? ('well' as const) : context.unwell,
     })),
     /** What waits to be made clear or allowed no longer matters; who goes in already, or is in danger, is not told again. */
     sendIn: assign(({ context }) =>
       context.outcome?.to === 'go-in' || context.danger !== null
         ? { sentIn: 'now' as const }
-        : { sentIn: 'now' as const, clarify: null, outcome: null, disposition: null },
+        : { sentIn: 'now' as const, ...nothingToClarify, outcome: null, disposition: null },
     ),
     noteNear: assign(({ context, event }) => {
       assertEvent(event, 'signs');
-      return { clarify: signToClarify(context, event) };
+      return clarifying(signsToClarify(context, event));
+    }),
+    /** Beside a warning only a doubtful danger is still asked about. */
+    noteNearDanger: assign(({ context, event }) => {
+      assertEvent(event, 'signs');
+      return clarifying(event.near.filter((sign) => gravest(context, [sign], event) === 'danger'));
+    }),
+    noteBeside: assign(({ context, event }) => {
+      assertEvent(event, 'signs');
+      return reopen(context, noteBeside(context, event), event);
     }),
     noteCannotWait: assign(({ context, event }) => {
       assertEvent(event, 'cannotWait');
@@ -248,6 +259,11 @@ export const kit = setup({
 function settled(placed: Placed, outcome: Outcome, allowedAtMs: number | null): Placed {
   const heldHard = placed.heldHard || (outcome.to === 'hold' && outcome.reason === 'hard');
   return { ...placed, heldHard, allowedAtMs: allowedAtMs ?? placed.allowedAtMs };
+}
+
+/** One question at a time; the others wait for theirs. */
+function clarifying([first, ...clarifyAlso]: readonly Sign[]): Pick<Context, 'clarify' | 'clarifyAlso'> {
+  return { clarify: first ?? null, clarifyAlso };
 }
 
 type Input = Parameters<typeof freshContext>[0];

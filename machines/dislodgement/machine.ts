@@ -24,21 +24,23 @@ export const dislodgement = kit.createMachine({
       {
         guard: { type: 'gravestIs', params: { grade: 'danger' } },
         target: '.safety.emergency',
-        actions: ['noteTold', 'noteDanger'],
+        actions: ['noteBeside', 'noteTold', 'noteDanger'],
       },
       {
         guard: { type: 'gravestIs', params: { grade: 'warning' } },
         target: decide,
         actions: [
+          'noteBeside',
           'noteTold',
           'noteWarning',
+          'noteNearDanger',
           { type: 'pageOnce', params: { reason: 'warning-sign' } },
           { type: 'preface', params: { key: 'feverOrWarning' } },
           'pageIfWanted',
         ],
       },
-      { guard: 'somethingToClarify', target: decide, actions: ['noteTold', 'noteNear', 'pageIfWanted'] },
-      { target: decide, actions: ['noteTold', 'pageIfWanted'] },
+      { guard: 'somethingToClarify', target: decide, actions: ['noteBeside', 'noteTold', 'noteNear', 'pageIfWanted'] },
+      { target: decide, actions: ['noteBeside', 'noteTold', 'pageIfWanted'] },
     ],
     outAgain: [
       {

@@ -3,7 +3,7 @@ import type { TextEvent } from '../events.ts';
 import { type InsertedAnswer, type OwnTubeAnswer, type QuestionKey, questionKeys, type WeightTold } from '../facts.ts';
 import { phVerdict } from '../rules/phVerdict.ts';
 import { saysSameNumber, settleWeight, weightBand } from '../rules/weight.ts';
-import { type Context, type Facts, justPlaced, type Placed, tubeIn } from './context.ts';
+import { type Context, type Facts, justPlaced, nothingToClarify, type Placed, tubeIn } from './context.ts';
 import { weightInDoubt } from './gates.ts';
 import { noneOfThem } from './whichChild.ts';
 
@@ -29,6 +29,13 @@ export function noteAnswer(context: Context, event: AnswerEvent): Context {
   return { ...changed(context, event), unclear: null, answered: answeredBy(event) };
 }
 
+/** What a text answers beside the signs it tells; they are graded as the case stands after it. */
+export function noteBeside(context: Context, event: Extract<TextEvent, { type: 'signs' }>): Context {
+  if (event.answer === undefined) return context;
+  const answer: AnswerEvent = { ...event.answer, at: event.at, clinicOpen: event.clinicOpen };
+  return isNoAnswer(context, answer) ? context : noteAnswer(context, answer);
+}
+
 function answeredBy({ type }: AnswerEvent): QuestionKey | null {
   return questionKeys.find((key) => type === `answer.${key}`) ?? null;
 }
@@ -36,7 +43,7 @@ function answeredBy({ type }: AnswerEvent): QuestionKey | null {
 function changed(context: Context, event: AnswerEvent): Context {
   switch (event.type) {
     case 'answer.unwell':
-      return { ...context, unwell: 'well', clarify: null };
+      return { ...context, unwell: 'well', ...nothingToClarify };
     case 'answer.who':
       return { ...context, sameChild: event.value === 'none' ? 'none' : 'maybe' };
     case 'answer.which-child':

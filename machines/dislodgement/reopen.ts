@@ -1,6 +1,6 @@
 /** What re-opens a case: a corrected fact, an answer taken back, the tube coming out again, an answer given up on. */
 import type { QuestionKey } from '../facts.ts';
-import { type Context, tubeIn } from './context.ts';
+import { type Context, nothingToClarify, tubeIn } from './context.ts';
 import { type At, mayBeUsed, readingPassed } from './gates.ts';
 import { noteFailedTry, noteOwnTube, withFacts, withPlaced } from './note.ts';
 import { noChildYet, noneOfThem } from './whichChild.ts';
@@ -84,7 +84,7 @@ export function takeBack(context: Context, key: QuestionKey | null): Context {
   const open: Context = { ...context, outcome: null, disposition: null, unclear };
   switch (key) {
     case 'unwell':
-      return { ...open, unwell: 'unasked', danger: null, clarify: null };
+      return { ...open, unwell: 'unasked', danger: null, ...nothingToClarify };
     case 'which-child':
       return noChildYet(context, open);
     case 'confirm':
@@ -182,7 +182,7 @@ export function giveUp(context: Context, key: QuestionKey): Context {
   const next: Context = { ...context, unclear: null, preface: [...context.preface, { key: 'goesToNurse' }] };
   switch (key) {
     case 'unwell':
-      return { ...voided(next), unwell: 'unread', clarify: null };
+      return { ...voided(next), unwell: 'unread', ...nothingToClarify };
     case 'who':
       return { ...next, sameChild: 'maybe' };
     case 'which-child':

@@ -47,12 +47,29 @@ function carrierKeyword(raw: string): 'stop' | 'help' | 'start' | null {
   return is('helpWords') ? 'help' : null;
 }
 
+/** Questions whose answer a sign beside it leaves as it is; what is asked about the child or its contents is asked again. */
+const keptBesideSigns: ReadonlySet<QuestionKey | null> = new Set<QuestionKey | null>([
+  'own-tube-in',
+  'kit',
+  'tube-in',
+  'strips',
+  'contents',
+]);
+
 function signsEvent(said: Said, signs: SignsHeard, heard: HeardBeside): Event | null {
   const { sure, near } = signs;
-  if (sure.length > 0) return { ...heard, type: 'signs', sure, near };
-  if (near.length === 0) return null;
+  if (sure.length + near.length === 0) return null;
   const settled = said.open.clarifying === 'sign' ? yesNo(said) : null;
-  return saysOver(said) || (settled && 'value' in settled) ? null : { ...heard, type: 'signs', sure, near };
+  if (sure.length === 0 && (saysOver(said) || (settled && 'value' in settled))) return null;
+  const found = keptBesideSigns.has(said.open.asking) ? answerEvent(said, signs, heard) : null;
+  const answer = found !== null && isAnswer(found) ? found : null;
+  return { ...heard, type: 'signs', sure, near, ...(answer && { answer }) };
+}
+
+type AnswerRead = Extract<Event, { readonly type: `answer.${string}` }>;
+
+function isAnswer(event: Event): event is AnswerRead {
+  return 'value' in event;
 }
 
 /** Wishes to correct: facts in the text correct by themselves; else the answer to correct, as far as it is named. */

@@ -194,7 +194,7 @@ describe('two unreadable answers', () => {
 
   it('to the danger signs clear no doubt and soften no going in', () => {
     const going = but(inUse, { clarify: 'pain', outcome: { to: 'go-in', reason: 'kind' }, disposition: 'go-in' });
-    expect(giveUp(going, 'unwell')).toEqual(but(going, { ...told, unwell: 'unread', clarify: null }));
+    expect(giveUp(going, 'unwell')).toEqual(but(going, { ...told, unwell: 'unread', clarify: null, clarifyAlso: [] }));
   });
 
   it('to the file leave none to confirm', () => {

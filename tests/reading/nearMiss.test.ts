@@ -92,3 +92,20 @@ describe('danger in everyday words', () => {
     expect(sureSigns(language, text)).toContain(sign);
   });
 });
+
+describe('an answer beside a doubtful sign', () => {
+  it.each([
+    ['en', 'tube-in', '2nd time also no and theres a little blood now', 'no'],
+    ['en', 'contents', 'yes but theres a bit of blood in it', 'yes'],
+    ['es', 'tube-in', 'no entro y hay poquita sangre', 'no'],
+    ['fr', 'tube-in', 'non toujours pas et il y a un peu de sang', 'no'],
+  ] as const)('%s at %s: "%s" is kept', (language, asking, text, value) => {
+    const event = eventOf(text, { language, asking });
+    expect(event).toMatchObject({ type: 'signs', near: ['fresh-blood'], answer: { type: `answer.${asking}`, value } });
+  });
+
+  it('is none where the sign is the answer', () => {
+    expect(eventOf('yes, a little blood', { asking: 'after-in', tubeIn: true })).not.toHaveProperty('answer');
+    expect(eventOf('done but it leaks a bit', { asking: 'secured', tubeIn: true })).not.toHaveProperty('answer');
+  });
+});
