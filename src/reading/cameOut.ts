@@ -131,7 +131,17 @@ function plainCameOut(said: Said): Found<number | 'unknown'> {
   if (seen) return earliestOf([seen, seenAt, ...outright]);
   if (all.some(({ role }) => role === 'found'))
     return at('out') && all[0]?.role === 'out' ? at('out') : { value: 'unknown' };
-  return at('out') ?? (said.words.times.unknown.test(said.plain) ? { value: 'unknown' } : null);
+  return at('out') ?? (said.words.times.unknown.test(said.plain) ? { value: 'unknown' } : bareTime(said));
+}
+
+/** "12" at a quarter past one: an hour that was lately, where so many minutes would be later and nobody means so many hours. */
+function bareTime({ clauses, open, words }: Said): Found<number> {
+  const [only, ...others] = clauses.flatMap((clause) => clause.match(words.clock.bareTime)?.[1] ?? []);
+  const hour = Number(only);
+  if (only === undefined || others.length > 0 || hour <= likelyHourMs / unitMs.hour || hour > 12) return null;
+  const time = { at: 0, end: 0, hour, minute: 0, bare: true };
+  const moment = momentOf(time, open.nowMs, open.timeZone, null);
+  return moment !== 'future' && open.nowMs - moment <= likelyHourMs ? { value: moment } : null;
 }
 
 /** A time further back, told beside other dates, is more likely another date than when it came out tonight. */

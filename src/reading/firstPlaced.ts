@@ -75,6 +75,7 @@ function placings({ plain, words }: Said, today: DateTime, asked: boolean): Plac
   const birth = birthIn(plain, today, words);
   const age = birth && ageThenIn(birth, today, words);
   const kept = (birth?.rest ?? plain)
+    .replace(times.newHole, ' ')
     .replace(times.childPlaced, ' ')
     .replace(times.quarterYear, times.quarterMonths)
     .replace(times.byAge, ' ')

@@ -36,6 +36,7 @@ function plainHowIn(whole: Said): Found<InsertedAnswer> {
   const words = said.words.howIn;
   if (mayHoldLatex(said)) return null;
   if (words.eitherHow.test(plain)) return { unclear: 'two-answers' };
+  if (words.stuckHalfWay.test(plain)) return { value: 'no' };
   if (asksBack.test(plain) || plain.search(said.words.tube.halfOutFirm) !== -1) return { unclear: 'unsure' };
   const how = howSaid(plain, said.words);
   const withoutHow = plain.replace(words.notEasy, ' _ ').replace(words.wentEasy, ' _ ').replace(words.wentHard, ' _ ');

@@ -9,7 +9,7 @@ import { detectLanguage, languageWish } from './language.ts';
 import { asCorrection, canOnlyCorrect, saysMeant } from './lastAnswer.ts';
 import { lexicons } from './lexicon.ts';
 import { childMeant } from './nickname.ts';
-import { saysOver } from './plainAnswers.ts';
+import { firstFeed, saysOver } from './plainAnswers.ts';
 import { type RehearsalSaid, rehearsalSaid } from './rehearsal.ts';
 import { hear, type Open, part, type Said, sentencesOf } from './said.ts';
 import { hearSigns, type SignsHeard } from './signs.ts';
@@ -110,10 +110,13 @@ function ownMatter(said: Said, asking: QuestionKey): Said {
 
 /** "No idea. Should I throw it out?": what they ask back beside a statement answers nothing. */
 function withoutQuestions(said: Said): Said {
-  if (!said.plain.includes('?')) return said;
-  const sentences = sentencesOf(said.plain);
-  const stated = sentences.filter((one) => !(one.includes('?') && said.words.yesNo.question.test(one.trim())));
-  return stated.length === 0 || stated.length === sentences.length ? said : part(said, stated.join('').trim());
+  const { question, echo, asksMeaning, asksAtEnd } = said.words.yesNo;
+  const ended = said.plain.replace(asksAtEnd, '');
+  const sentences = sentencesOf(ended === '' ? said.plain : ended);
+  const asks = (one: string) => asksMeaning.test(one) || (one.includes('?') && (question.test(one) || echo.test(one)));
+  const stated = sentences.filter((one) => !asks(one.trim()));
+  const rest = stated.join('').trim();
+  return rest === '' || rest === said.plain ? said : part(said, rest);
 }
 
 function readAnswer(said: Said, signs: SignsHeard, beside: HeardBeside, asking: QuestionKey): Event | null {
@@ -138,7 +141,8 @@ function answerEvent(said: Said, signs: SignsHeard, heard: HeardBeside): Event |
   const { asking, onTheWay } = said.open;
   if (asking === null) {
     const arrived = onTheWay === true && !isQuestion(said) && saysArrived(said);
-    return arrived ? { ...heard, type: 'answer.arrived', value: 'yes' } : null;
+    if (arrived) return { ...heard, type: 'answer.arrived', value: 'yes' };
+    return said.open.inUse === true && reportsWell(said, signs) ? { ...heard, type: 'smallTalk' } : null;
   }
   const beside = { ...heard, told: besideAnswer(heard.told, asking) };
   if (isQuestion(said)) return { ...beside, type: 'unclear', why: 'unreadable' };
@@ -149,9 +153,17 @@ function answerEvent(said: Said, signs: SignsHeard, heard: HeardBeside): Event |
   return asking === 'tube-kind' && namesUnknownDevice(said) ? { ...beside, type: 'unknownDevice' } : null;
 }
 
-/** "Should I push?" has words of an answer and is none. */
-function isQuestion({ plain, words }: Said): boolean {
-  return words.yesNo.question.test(plain);
+/** "Fed her, seems good", told before it is asked: nothing to answer. */
+function reportsWell(said: Said, signs: SignsHeard): boolean {
+  const found = said.plain.includes('?') || isQuestion(said) ? null : firstFeed(said, signs);
+  return found !== null && 'value' in found && found.value === 'yes';
+}
+
+/** "Should I push?" has words of an answer and is none; "do you mean whole? yeah it's whole" goes on to answer. */
+function isQuestion(said: Said): boolean {
+  const { question, asksMeaning } = said.words.yesNo;
+  const asked = asksMeaning.test(said.plain) ? withoutQuestions(said).plain : said.plain;
+  return question.test(asked);
 }
 
 /** What is left when the text answers nothing: facts, a person, small talk, or nothing to be read. */

@@ -190,10 +190,11 @@ function hearIn(said: Said): Heard {
   const silent = new Set<string>();
   for (const { text, asks } of saidOrAsked(said.plain, words)) {
     for (const statement of statementsOf(withoutLookalikes(text, words), words)) {
-      if (deniedLast.length > 0 && words.someAfterAll.test(statement))
-        for (const sign of deniedLast) notes.note(sign, 'near');
-      if (silent.has(statement)) continue;
+      if (deniedLast.length === 0 && silent.has(statement)) continue;
       const hits = hitsIn(statement, words);
+      // "No pain, but a bit of pink on the gauze" names what there is some of.
+      if (hits.length === 0 && deniedLast.length > 0 && words.someAfterAll.test(statement))
+        for (const sign of deniedLast) notes.note(sign, 'near');
       if (hits.length === 0) {
         silent.add(statement);
         continue;

@@ -52,11 +52,26 @@ export function corrects({ plain, words }: Said): boolean {
 }
 
 /** Thanks, "ok", "ready": words with nothing in them, and at least one; with busy hands, that they still are. */
-export function isSmallTalk({ plain, open, words: { wishes: words, howIn } }: Said): boolean {
-  if (open.asking === null && words.onTheWay.test(plain.replace(/[.!,]+/g, '').trim())) return true;
+export function isSmallTalk(said: Said): boolean {
+  const { plain, open, words } = { ...said, words: said.words.wishes };
+  const { howIn } = said.words;
+  if (open.asking === null && isOnTheWay(said)) return true;
   if ((open.asking === 'tube-in' || open.asking === 'own-tube-in') && howIn.stillTrying.test(plain)) return true;
+  return isSmall(plain, words);
+}
+
+function isSmall(plain: string, words: Said['words']['wishes']): boolean {
   const said = wordsOf(plain);
   return said.length > 0 && said.every((word) => words.smallWords.has(word));
+}
+
+/** "Ok, taping it. Going now": each statement of it says no more than that they are on their way. */
+function isOnTheWay({ plain, clauses, words: { wishes: words } }: Said): boolean {
+  if (words.onTheWay.test(plain.replace(/[.!,]+/g, '').trim())) return true;
+  const says = (clause: string) => words.onTheWay.test(clause);
+  return (
+    !plain.includes('?') && clauses.some(says) && clauses.every((clause) => says(clause) || isSmall(clause, words))
+  );
 }
 
 /** A longer text may thank and want something too. */

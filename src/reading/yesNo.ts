@@ -107,8 +107,18 @@ function simpleYesNo(plain: string, statements: Statements, lexicon: Lexicon): F
   return wordsOf(plain).some((word) => isDoubtful(word, lexicon)) ? { unclear: 'unsure' } : { value: 'yes' };
 }
 
+/** "On hold for ages but they ring back, so yes": what somebody concludes is the answer; null where nothing is. */
+function concluded(plain: string, statements: Statements, words: Lexicon): Found<YesNo> {
+  const [last] = [...plain.matchAll(words.yesNo.conclusion)].slice(-1);
+  if (last === undefined || has(plain.slice(0, last.index), words.yesNo.unsure)) return null;
+  const found = simpleYesNo(plain.slice(last.index + last[0].length), statements, words);
+  return found !== null && 'value' in found ? found : null;
+}
+
 /** A yes or no; what was corrected counts as corrected. Null where neither is said. */
 export function yesNo({ plain, words }: Said, statements: Statements = {}): Found<YesNo> {
+  const conclusion = concluded(plain, statements, words);
+  if (conclusion) return conclusion;
   const corrected = afterCorrection(plain, words);
   if (corrected === null) return simpleYesNo(plain, statements, words);
   const after = simpleYesNo(corrected.after, statements, words);

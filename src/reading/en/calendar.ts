@@ -94,7 +94,8 @@ export const rightBefore = /\b(?:right|just|shortly|a (?:little|bit)) before(?: 
 export const after = /\b(?:after|sometime after|a little after|right after|following)(?: the)?\s*$/;
 export const around =
   /\b(?:around|about|near|like|maybe|sometime around|roughly|close to|i think|probably|somewhere around|circa)(?: (?:it was|in|on|the|its))*\s*$/;
-export const next = /\b(?:next|coming|upcoming|tomorrow|scheduled)\b/;
+export const next =
+  /\b(?:next(?! (?:day|morning|to|thing)\b)|coming(?! (?:up )?(?:on|to|up for)\b)|upcoming|tomorrow|scheduled)\b/;
 /** "In two weeks" is to come; "in the last two weeks" is not. */
 export const comingSpan = /\bin(?: about)?\s*$/;
 /** "Two weeks ago today" says no more than "two weeks ago". */

@@ -93,7 +93,7 @@ export const clockForms: readonly ClockForm[] = [
   },
   {
     pattern: new RegExp(
-      `\\b(?:at|around|round|about|bout|more like|nearer|closer to|by|since|till|until|between|and|or|to|before|after|night|evening|morning|afternoon)(?: (?:at|about|around|like|maybe))? (\\d{1,2})(?![\\d.:/])(?! ?(?:-?(?:min|hour|hr|day|week|wk|month|mo|year|yr|sec|kg|lb|kilo|pound|ml|cc|cm|mm|times?|tries|x|%|inch|\\"|strips?|of|drops?|st|nd|rd|th|old|or \\d+ (?:min|hour))))${half}`,
+      `\\b(?:at|gone|around|round|about|bout|more like|nearer|closer to|by|since|till|until|between|and|or|to|before|after|night|evening|morning|afternoon)(?: (?:at|about|around|like|maybe))? (\\d{1,2})(?![\\d.:/])(?! ?(?:-?(?:min|hour|hr|day|week|wk|month|mo|year|yr|sec|kg|lb|kilo|pound|ml|cc|cm|mm|times?|tries|x|%|inch|\\"|strips?|of|drops?|st|nd|rd|th|old|or \\d+ (?:min|hour))))${half}`,
       'g',
     ),
     read: (m) => ({ hour: Number(m[1]), minute: 0, half: halfOf(m, 2) }),
@@ -120,13 +120,16 @@ export const dayParts: readonly DayPart[] = [
 export const lastNight = /\blast night\b/;
 export const yesterday = /\byesterday\b/;
 export const justNowFirm =
-  /\b(?:just (?:now|happened|came|fell|popped|pulled|this (?:minute|second))|(?:a )?(?:few )?(?:seconds?|moments?|sec) ago|this (?:very )?(?:minute|second|moment))\b/;
+  /\b(?:just (?:now|happened|came|fell|popped|pulled|this (?:minute|second))(?! (?:(?:it|right|straight|back|the \w+|nicely|easily) )*in\b)|(?:a )?(?:few )?(?:seconds?|moments?|sec) ago|this (?:very )?(?:minute|second|moment))\b/;
 export const justNow =
-  /\b(?:just (?:now|happened|came|fell|popped|pulled|this (?:minute|second))|(?:out|happened|off) (?:right |just )?now|(?:a )?(?:few )?(?:seconds?|moments?|sec) ago|this (?:very )?(?:minute|second|moment)|minutes ago)\b|^(?:(?:right|just|like|literally|only|ok|um|well) )*now(?: now)?$/;
+  /\b(?:just (?:now|happened|came|fell|popped|pulled|this (?:minute|second))|(?:out|happened|off) (?:right |just )?now|(?:a )?(?:few )?(?:seconds?|moments?|sec) ago|this (?:very )?(?:minute|second|moment)|minutes ago|(?:right |just |literally |only )before i (?:texted|messaged|wrote|contacted|called|text|msgd|started texting))\b|^(?:(?:right|just|like|literally|only|ok|um|well) )*now(?: now)?$/;
 /** Some time ago, nobody knows how long. */
 export const aWhile = /\ba (?:(?:little|good|short) )?(?:while|bit) (?:ago|back)\b/;
 /** Minutes as likely as an hour, where that hour is long past. */
-export const hourOrMinutes = /^(?:about|bout) \d{1,2}$/;
+export const hourOrMinutes = /^(?:about|bout|like|around|roughly) \d{1,2}$/;
 /** "Before midnight" has no earlier end. */
 export const beforeTime =
   /\b(?:before|sometime before|earlier than)(?: like| about| around)? (?:midnight|noon|\d{1,2}(?!\d|\.\d| ?(?:m|hour|hr|sec|day)))/;
+/** A number alone. */
+export const bareTime =
+  /^(?:(?:like|about|around|bout|maybe|its|it was|say|probably|roughly|approx|um|uh|ok|so|think|thinking) )*(\d{1,2})$/;

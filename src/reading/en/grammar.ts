@@ -30,6 +30,21 @@ export const contractions: readonly Rewrite[] = [
     '',
   ],
   [/\bment\b/g, 'meant'],
+  // "No no pain": said twice, meant once.
+  [/^(no|nope|nah) (?=no \w)/g, '$1, '],
+  [/\b(?:toob|tueb|tuube|tubbe|choob|chube|toub)(s?)\b/g, 'tube$1'],
+  [/\b(?:b4|befor|befo)\b/g, 'before'],
+  [/\b(?:txted|txtd|texed|txed)\b/g, 'texted'],
+  // "He's find, just hungry."
+  [
+    /\b(hes|shes|he is|she is|its|im|were|doing|all|totally|perfectly) find(?= ?(?:$|[.,!]|(?:just|but|and|thanks|thank|though|no|now|xx?)\b))/g,
+    '$1 fine',
+  ],
+  // "It's burst, the balloon."
+  [
+    /\b(burst|popped|bust|busted|ripped|torn|leaking|flat|split), (?=(?:the |its |her |his )?balloon\b ?(?:$|[.,!]))/g,
+    '$1 ',
+  ],
   [/\bno ting\b/g, 'nothing'],
   [/\bdat\b/g, 'that'],
   [/\bdis\b/g, 'this'],
@@ -76,7 +91,7 @@ export const contractions: readonly Rewrite[] = [
   [/\bw\/o\b/g, 'without'],
   [/\bw\/ ?/g, 'with '],
   [/\ba ?lot\b/g, 'a lot'],
-  [/\bno[- ]one\b/g, 'nobody'],
+  [/\bno(?:[- ]|(?=one\b))one\b/g, 'nobody'],
   [/\b(\w+) dont (breathe?|wake|move|have|look|feel|seem)\b/g, '$1 doesnt $2'],
   [/\bi doesnt\b/g, 'i dont'],
   [/\b(we|they|you) doesnt\b/g, '$1 dont'],

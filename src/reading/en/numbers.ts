@@ -138,6 +138,24 @@ export const rewrites: readonly Rewrite[] = [
   [/\b(\d+)(?: and)?(?: 3 quarters?| 3\/4)\b/g, '$1.75'],
   [/\b(\d+)(?: and)?(?: a)? (?:quarter|1\/4)\b(?! (?:to|past)\b)/g, '$1.25'],
   [/\bcouple of\b/g, 'couple'],
+  // "Just before 1" has an earlier end.
+  [
+    /\b(?:right|just|shortly|a bit|a little|bit) before (\d{1,2})(?= ?(?:$|[.,!]|[ap]m\b|oclock\b|(?:she|he|it|i|we|when|and|but|this|cos|because)\b))/g,
+    'quarter to $1',
+  ],
+  // "I said 14 kg, it's 14 lb": what was said before is taken back.
+  [
+    /\b(?:i|we) (?:said|put|wrote|typed|sent|texted|told (?:you|u)|gave (?:you|u)) (?:(?:it was|its|shes|hes|was|about) )?\d[\d.]* ?(?:kgs?|kilos?|lbs?|pounds?|stones?|am|pm|weeks?|months?|years?|hours?|hrs?|minutes?|mins?)?,? (?:(?:but|and|sorry|no|wait),? )*(?=(?:its|it was|shes|hes|it should|should be|i meant|meant|actually)\b)/g,
+    'i meant ',
+  ],
+  // "Autumn of 2024, October": the month is of that year.
+  [
+    new RegExp(
+      `\\b(?:(?:early|late|mid) )?(?:spring|summer|autumn|fall|winter) (?:of |in )?((?:19|20)\\d{2}),? (?:(?:in|around|so) )?(${monthName})\\b(?! ?(?:\\d|or\\b))`,
+      'g',
+    ),
+    '$2 $1',
+  ],
   [
     new RegExp(
       `(\\d ?(?:${countedUnits})),? (?:maybe|perhaps|possibly|could be) (\\d+)(?! ?(?:${countedUnits}|[:/.\\d]))`,

@@ -3,7 +3,7 @@
 export const beforeJoin =
   '(?:ish ?)?(?:,? ?(?:to me|for me|i think|i reckon|i guess|id say|i would say|(?:he|she) (?:says|said|reckons|thinks)|(?:husband|wife|hubby|partner) (?:says|reckons|thinks)) ?)?';
 export const join =
-  ',? ?\\b(?:(?:but|or|though|although) (?:it )?(?:could|might|may) (?:(?:well|also|even|easily|just) )*be|(?:but|and|though|or) (?:my |the )?(?:husband|wife|hubby|partner|mum|mom|dad|mother|sister|nurse|he|she|other half) (?:says?|said|thinks?|reckons?|sees?)|possibly|could be|might be|may be|but (?:could|might|may) be|or even|or maybe)\\b|,? ?\\bor\\b|\\bto\\b|\\band\\b|,? ?\\bmaybe\\b(?: even| its| it is)?|-|/|~|(?<=\\d )(?=\\d\\.\\d)|\\bthrough\\b';
+  ',? ?\\b(?:(?:but|or|though|although) (?:it )?(?:could|might|may) (?:(?:well|also|even|easily|just) )*be|(?:but|and|though|or) (?:my |the )?(?:husband|wife|hubby|partner|mum|mom|dad|mother|sister|nurse|he|she|other half) (?:says?|said|thinks?|reckons?|sees?)|possibly|could be|might be|may be|but (?:could|might|may) be|or even|or maybe)\\b|,? ?\\bor\\b|\\bto\\b|\\band\\b|,? ?\\bmaybe\\b(?: even| its| it is)?|-|/|~|(?<=\\d )(?=\\d\\.\\d)|\\bthrough\\b|,? ?\\b(?:and |but )?(?:the |my )?(?:other|one|1)(?: (?:one|1|square|box|bit|side|half|patch))? (?:says|is|reads|looks(?: like)?|shows|at)\\b';
 export const afterJoin =
   '(?:maybe |a |like |about |the |number )?(?:(?:a )?(?:lil|little|bit|tad|just|touch|hair|smidge|slightly) )?(?:under |below |shy of |near |close to )?(?:the |a |number )?';
 export const above =

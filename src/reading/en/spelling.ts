@@ -17,6 +17,7 @@ export const mendable: readonly string[] = [
   'severe',
   'constantly',
   'seizure',
+  'seizures',
   'unresponsive',
   'floppy',
   'fever',

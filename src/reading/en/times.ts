@@ -35,7 +35,7 @@ export const age =
   /\b(?:(?:shes|hes|is|my|a|our|the|aged?|baby|turned|turning|almost|nearly|about|only|just) )*(\d+(?:\.\d+)?|couple|few)(?: ?(?:-|to|or) ?(\d+))?[ -]?(years?|yrs?|yr|y|months?|mos?|mths?|m|weeks?|wks?|w|days?|d)?(?: |-)?(?:old|yo|y\/o|(?<!m)o(?! ?clock))\b/g;
 
 export const outWords =
-  /\b(?:out|fell|fallen|falling|popped|pulled|pulling|yanked|ripped|tore|dislodged|lost (?:it|her|his|the|its)|last saw|last seen|saw it|was in|came off|slipped|expelled|missing|happened)\b/;
+  /\b(?:out(?<!\b(?:ma[dk]e|making|work|worked|working|figured?|figuring|find|found|finding|sort|sorted|sorting|check|checked|run|ran|running|read|sussed|rule|ruled|freaking|freaked|stressed|worn|tired|knocked|conked|eat|eating|pigged|zoned|spaced|sold|pointed|watch|look|help|helped|helping) out)|fell|fallen|falling|popped|pulled|pulling|yanked|ripped|tore|dislodged|lost (?:it|her|his|the|its)|last saw|last seen|saw it|was in|came off|slipped|expelled|missing|happened)\b/;
 export const seenWords =
   /\b(?:saw|(?<!\bever )seen|it was (?:still )?(?:fine|ok|okay|there|good)|was (?:still )?in|still in|checked|there at|had it|noticed it in|looked at it)\b/;
 export const foundWords =
@@ -44,7 +44,7 @@ const illness =
   '(?:fevers?|feverish|temp|temperature|vomit\\w*|throwing up|sick|ill|unwell|poorly|cough\\w*|colds?|flu|bug|snot\\w*|runny nose|diarrh\\w*|the runs|rash|infect\\w*|antibiotics|crying|pain|constipat\\w*|teeth\\w*|ache\\w*|awake|slept|asleep|up all night|off (?:her|his) (?:food|feeds?)|hospital|discharged)';
 /** How long the child has been ill is no time of the tube. */
 export const illSince = new RegExp(
-  `\\b${illness}(?: (?!out\\b|tube\\b|button\\b)\\w+){0,3} (?:since|for|from|all)\\b[^,.;!?]*|\\b(?:since|for) (?:\\w+ ){1,3}${illness}\\b[^,.;!?]*`,
+  `\\b${illness}(?: (?!out\\b|tube\\b|button\\b)\\w+){0,3} (?:since|for|from|all)\\b[^,.;!?]*|\\b(?:since|for) (?:\\w+ ){1,3}${illness}\\b[^,.;!?]*|(?:\\b|^)(?:[\\d.]+|an?|couple|few) ?(?:hours?|hrs?|minutes?|mins?|miles)(?: or so)? (?:from (?:home|here|there|town|the (?:hospital|house|er))|away|drive)\\b|\\b(?:nothing|anything|fed|eaten|food|bottle|milk|formula|meds?|medicine|drank|drink)(?: (?!out\\b|tube\\b|button\\b|when\\b)\\w+){0,3} (?:since|from|at|around|about)\\b[^,.;!?]*`,
   'g',
 );
 /** A time at which something is due, and where what is said of it ends. */
@@ -53,7 +53,8 @@ export const dueTime = /\b(?:due|meds?|medicines?|medication|dose|doses|pills?|i
 export const quarterMonths = '3 months';
 export const quarterYear = /\b(?:a )?quarter of (?:a|the|1) year\b/;
 /** The child was placed with a family, not the tube. */
-export const childPlaced = /\bplaced (?:with|in) (?:us|me|our|my|foster|care)\b.*$/;
+export const childPlaced =
+  /\bplaced (?:with|in) (?:us|me|our|my|foster|care)\b.*$|\b(?:we|i) (?:got|adopted|fostered|took|had) (?:her|him|them)\b[^.;!?]{0,40}\b(?:(?:she|he) )?(?:already had|had it already|with it|it was (?:already )?(?:there|in)|had (?:it|one) (?:then|already|by then))\b/;
 /** Firm enough to take a date from where no date was asked for. */
 export const placedFirmly =
   /\b(?:placed|placement|put in|inserted|surgery|operation|(?:got|gotten) (?:it|her|his|the|a) (?:first )?(?:g|gj|tube|button|peg|feeding)\w*|(?:had|has had|shes had|hes had|have had|weve had) (?:it|this|that|(?:the|her|his|an?|this|one|1) (?:g|gj|j|tube|button|peg|feeding|gtube|g-tube)\w*(?: ?-?(?:tube|button))?) (?:for|since)|first (?:tube|1|one|button|placed|got)|original|originally|installed)\b/;
@@ -77,8 +78,11 @@ export const ageThen =
 /** Right before a birth: what follows tells when the tube was placed. */
 export const whenBorn = /\b(?:when|since|as soon as|after|before|the (?:day|week|month|year)) (?:\w+ ){0,2}$/;
 export const unknown =
-  /\b(?:(?:dont|cant|couldnt|do not) recall|(?:wasnt|werent|not|never|nobody|didnt) (?:even )?(?:told|tell|told (?:me|us)|tell (?:me|us))|before (?:i|we|he came|she came|they) (?:\w+ )?(?:adopted|got|fostered|had|met|took|came|knew)|wouldnt (?:have a clue|know)|no (?:records?|paperwork|notion)|dont have (?:that|the|any) (?:dates?|info\w*|paperwork|records?)|not a (?:clue|scooby|notion)|search me|any ?time|(?:sister|brother|gran|nan|nana|grandma|parents|partner|nurse|doctor|clinic|hospital) (?:would|will|might|will probably) know|not sure|unsure|dont know|dont remember|cant remember|no idea|no clue|unknown|forgot|not certain|uncertain|couldnt (?:say|tell)|cant say|who knows|god knows|lord knows|beats me|havent (?:a|the) (?:clue|foggiest|idea)|(?:mum|mom|dad|wife|husband|she|he) (?:would|will|might) know|hard to say|didnt see|never saw|wasnt (?:there|home)|asleep|sleeping|overnight|during the night|in (?:the|her|his) (?:night|sleep))\b/;
+  /\b(?:(?:dont|cant|couldnt|do not) recall|(?:wasnt|werent|not|never|nobody|didnt) (?:even )?(?:told|tell|told (?:me|us)|tell (?:me|us))|before (?:i|we|he came|she came|they) (?:\w+ )?(?:adopted|got|fostered|had|met|took|came|knew)|wouldnt (?:have a clue|know)|no (?:records?|paperwork|notion)|adopted(?: (?:her|him|them))? with it|already had (?:it|one|1|the tube|a tube|that)|(?:came|arrived) (?:to us |home |here )?with it(?: in| already)?|had it (?:already|when (?:we|i) (?:got|adopted|met|took))|dont have (?:that|the|any) (?:dates?|info\w*|paperwork|records?)|not a (?:clue|scooby|notion)|search me|any ?time|(?:sister|brother|gran|nan|nana|grandma|parents|partner|nurse|doctor|clinic|hospital) (?:would|will|might|will probably) know|not sure|unsure|dont know|dont remember|cant remember|no idea|no clue|unknown|forgot|not certain|uncertain|couldnt (?:say|tell)|cant say|who knows|god knows|lord knows|beats me|havent (?:a|the) (?:clue|foggiest|idea)|(?:mum|mom|dad|wife|husband|she|he) (?:would|will|might) know|hard to say|didnt see|never saw|wasnt (?:there|home)|asleep|sleeping|overnight|during the night|in (?:the|her|his) (?:night|sleep))\b/;
 /** "In ten minutes" is to come. */
 export const coming = /\b(?:in|next)(?: about)?\s*$/;
 /** At the facts on file, words that say that a date told is the placing's. */
 export const aboutPlacing = /\b(?:date|placed|put in|tube|first|surgery|it was|operation)\b/;
+/** The first hole closed and another was made: only what is said after that counts. */
+export const newHole =
+  /^.*\b(?:hole|stoma|tract|opening|that|it|site|one|1)(?: has| had| was)? (?:closed|healed|sealed)(?: (?:up|over|shut))?\b[^.!?]{0,40}?\b(?:new|another|fresh|second|different) (?:one|1|hole|stoma|opening|tract)\b/;

@@ -21,7 +21,7 @@ export const atLeast =
   /(?:\b(?:more than|heavier than|bigger than|(?<!\b(?:just|little|bit|tad) )over|above|at least)|>) ?(?:about |around )?\d/;
 /** A mass that is not the child's weight now. */
 export const otherMass =
-  /\b(?:it|you|file|that|this|records?) (?:says?|said|shows?|have|has|had|put|got) (?:\w+ ){0,2}\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|pounds?)(?=.*\d)|\b(?:not|instead of) \d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|pounds?)?|\b(?:lost|gained|born(?: at)?|birth ?weight(?: was)?|birth|up|down|gain|gaining|losing) (?:about |at |around |was )?\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|pounds?|grams?|g|oz|ounces?)\b(?: ?\d+ ?(?:oz|ounces?))?|\b\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|pounds?) (?:at birth|when born|when (?:she|he) was born)\b/g;
+  /\b(?:it|you|file|that|this|records?) (?:says?|said|shows?|have|has|had|put|got) (?:\w+ ){0,2}\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|pounds?)(?=.*\d)|\b(?:not|instead of) \d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|pounds?)?|\b(?:lost|gained|born(?: at)?|birth ?weight(?: was)?|birth|up|down|gain|gaining|losing) (?:about |at |around |was )?\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|pounds?|grams?|g|oz|ounces?)\b(?: ?\d+ ?(?:oz|ounces?))?|\b\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|pounds?) (?:at birth|when born|born|newborn|as a newborn|when (?:she|he) (?:was born|came home|came out))\b/g;
 /** Numbers that are no weight. */
 export const otherNumbers: readonly RegExp[] = [
   /\b\d+(?:\.\d+)? ?-?(?:years?|yrs?|yo|y\/o|months?|mos?|weeks?|wks?|days?|minutes?|mins?|hours?|hrs?|seconds?|secs?|moments?|ml|cc|cm|inch\w*|grams?|grammes?|gms?|fr|french|am|pm|%|ft|feet|foot|th|nd|rd|m ago)\b(?: old)?/g,

@@ -26,7 +26,7 @@ export const notPerson =
 export const repeat =
   /\b(?:(?:message|text|msg|txt|question|it)(?: (?:just|has|all|went|got|is|was|came|come|through|in|out|up)){0,4} (?:vanished|disappeared|deleted|blank|empty|garbled|cut off|cut short|scrambled|gone before)|(?:didnt|never|dont|havent|hasnt)(?: \w+)? (?:get|got|gotten|receive|received|see|load|loaded|come through)(?: (?:that|the|your|any|any of|last|whole|full|first|second|of)){1,3} (?:texts?|messages?|msgs?|txts?|questions?|instructions?|steps?)|(?:resend|re send|send|text|repeat|say|type|give me|tell me|show me)(?: (?:that|it|this|the|your|me|us|to me|last|previous|whole|same)){1,4}(?: (?:message|text|msg|txt|question|one|bit|part|thing|steps?|instructions?)){0,2}(?: (?:again|over|once more|another time|back|one more time|1 more time))|(?:resend|re send|repeat)(?: (?:that|it|this|the|your|last|previous)){1,3}(?: (?:message|text|msg|txt|question|one|bit|part|thing)){0,1}|(?:what|wat|wot) (?:was|did) (?:the|your|that|you|u|it)(?: last)? (?:question|message|text|msg|ask|asking|say)(?: me)?(?: again)?)\b|^(?:i |sorry |oh )*(?:didnt|did not|couldnt) (?:get|catch|see|hear|read) that(?: (?:last|sorry|bit|part|one|again|please|pls)){0,4}$|^(?:ok |okay |sorry |please |pls |plz |kindly |abeg |wait |oops |hi |hey |hello |sir |maam |madam |dear |can you |could you |would you |can u |could u |you |just )*(?:again|repeat|repeat (?:that|it|please|last|the last one|the question|your question)|(?:say|send|tell me|type|text|give me|show me|go over|explain) (?:that|it|this|them|those|the (?:last|steps?|instructions?)(?: \w+)?|me that|me the steps?)?(?: (?:one|step|part|message))? ?(?:again|once more|1 more time|one more time|over)|resend(?: \w+){0,3}|1 more time|one more time|once more|come again|what was (?:that|step \d|the (?:last|first|second|third) (?:one|step))|again please|i (?:missed|lost|deleted|didnt get) (?:that|it|the (?:last|step|steps|message|instructions?))(?: \w+){0,3}|what did you say|what was the (?:first|second|third|last) step|(?:the )?steps? again|repeat (?:the )?(?:steps?|instructions?|last \w+)|start over|from the (?:start|beginning|top)|which step)(?: (?:please|pls|again|plz|sir|maam|madam|sorry|thanks|dear|love|abeg))*$/;
 export const repeatStep =
-  /\b(?:(?:step|number|part|message|text) ?#? ?([123])|(first|second|third|last|1st|2nd|3rd) (?:step|one|part|message|text))\b/;
+  /\b(?:(?:step|number|part|message|text) ?#? ?([123])|(first|second|third|1st|2nd|3rd|last(?! (?:message|text))) (?:step|one|part|message|text))\b/;
 export const stepAsked =
   /\b(?:again|repeat|resend|what was|whats|what is|once more|one more time|show me|tell me|send|say|missed|lost|forgot|go over|explain|back to|go back)\b/;
 export const wholeStep = /^(?:step |number )#? ?[123](?: please| again| pls)*$/;
@@ -53,7 +53,7 @@ export const corrects =
   /\b\d[\d.]* (?:\w+ )?not \d|\b(?:sorry|i mean|i meant|meant|actually|scratch that|correction|oops|whoops|typo|my bad|make that|mistake|mis ?read|was wrong|got (?:it|that) wrong|wrong|looked again|checked again|should (?:be|have been|say)|not \d[\d.]* (?:but|its|it was)|no wait|wait no|wait (?:the|it|its|she|shes|hes|he|that|i)|not (?:a |an )?(?:g|gj|j)\b)\b/;
 
 const medicine =
-  '(?:meds?|medicines?|medications?|doses?|pills?|insulin|antibiotics?|steroids?|hydrocortisone|glucose)';
+  '(?:meds?|medicines?|medications?|doses?|pills?|tablets|insulin|antibiotics?|steroids?|hydrocortisone|glucose|levetiracetam|valpro\\w+|pheno\\w+|carbamazepine|oxcarbazepine|lamotrigine|topiramate|clobazam|clonazepam|diazepam|midazolam|lorazepam|baclofen|propranolol|captopril|furosemide|digoxin|prednis\\w+|tacrolimus|warfarin|enoxaparin|levothyroxine|thyroxine|morphine|methadone|clonidine|gabapentin|anti ?-?(?:seizure|convulsant|epileptic)s?)';
 const mustHave =
   '(?:meds?|medicines?|medications?|dose|doses|pills?|drug|insulin|feed|feeds|formula|antibiotics?|steroids?|hydrocortisone|sugar|glucose|fluids?)';
 export const cannotWait = new RegExp(
@@ -64,7 +64,7 @@ export const canWait =
 
 /** "She cannot miss it", "he is due something at 6": named before, or by a name the line does not know. */
 export const mustNotMiss =
-  /\b(?:cant|cannot|can not|must not|mustnt) (?:miss|skip|go without|wait for) (?:it|them|that|this|any|a dose|one|(?:her|his|the|a) (?:\w+ )?(?:feeds?|formula|milk|meds?|medicine|dose))\b|\b(?:shes|hes|she is|he is|is) due (?:her |his |a |some )?(?!feed|feeding|food|bottle|milk|formula|back|in\b|to\b|at\b)\w+ at \d/;
+  /\b(?:needs?|has to have|must have|due) (?:his|her) (?!feed|food|bottle|milk|formula|nap|diaper|nappy|bath|dummy|mum|mom|dad|sleep|tea|dinner|lunch|breakfast)\w+(?: (?!feed|bottle|milk)\w+)? (?:at|by) \d|\b(?:cant|cannot|can not|must not|mustnt) (?:miss|skip|go without|wait for) (?:it|them|that|this|any|a dose|one|(?:her|his|the|a) (?:\w+ )?(?:feeds?|formula|milk|meds?|medicine|dose))\b|\b(?:shes|hes|she is|he is|is) due (?:her |his |a |some )?(?!feed|feeding|food|bottle|milk|formula|back|in\b|to\b|at\b)\w+ at \d/;
 /** Questions that the last message answers while nothing is asked. */
 export const answeredAlready =
   /^(?:(?:ok|okay|so|and|but) )*(?:how long|what now|whats next|what next|what (?:do|should) (?:i|we) do(?: now)?|when|(?:can|should|may) (?:i|we) (?:still )?(?:feed|give (?:her|him) (?:a )?(?:water|milk|food|feed|bottle)|use it|go|come|wait|drive))\b[^?]{0,30}\??$/;
@@ -89,13 +89,13 @@ export const balloonEmpty =
 
 /** Small talk has only these words. */
 export const smallWords: ReadonlySet<string> = new Set(
-  'cheers ta love mate waiting ok okay k kk thank thanks thankyou thx ty tysm so very much you god bless great good perfect awesome got it will do alright all right cool sounds understood understand i see sure yes yep yeah done ready next go on ahead continue im am we are were hi hello hey there a lot lots appreciate appreciated this that for your help everything the lol phew doing now one sec second minute moment hold hang wait please nurse life saver lifesaver lifesavers goodnight night morning noted read reading youre best amazing bye and haha'.split(
+  'guys guy team everyone yall ya lovely brilliant wonderful legend legends star stars u ur r been such cheers ta love mate waiting ok okay k kk thank thanks thankyou thx ty tysm so very much you god bless great good perfect awesome got it will do alright all right cool sounds understood understand i see sure yes yep yeah done ready next go on ahead continue im am we are were hi hello hey there a lot lots appreciate appreciated this that for your help everything the lol phew doing now one sec second minute moment hold hang wait please nurse life saver lifesaver lifesavers goodnight night morning noted read reading youre best amazing bye and haha'.split(
     ' ',
   ),
 );
 /** On the way to the emergency department, or there: nothing to answer. */
 export const onTheWay =
-  /^(?:(?:ok|okay|yes|thanks|thank you|we|we are|were|im|i am|just|now) )*(?:on (?:our|my|the) way(?: now| there)?|leaving(?: now)?|(?:going|heading|driving|headed)(?: now| there| in| to (?:the )?(?:hospital|er|ed|emergency(?: room| department)?))*|(?:here|there|(?:at|in) the (?:hospital|er|ed|emergency(?: room| department)?|waiting room|ambulance))(?: now)?)$/;
+  /^(?:(?:ok|okay|yes|yep|yeah|thanks|thank you|alright|right|well|so|and|we|weve|we are|were|im|i am|ive|just|now|all|about to|gonna|already|still|well be)(?: |$))*(?:on (?:our|my|the|r) way(?: now| there| in)?|leaving(?: now| here)?(?: in (?:about |like )?\d+(?: mins?| minutes?)?)?|(?:going|heading|driving|headed|setting off|off)(?: now| there| in| out| over| to (?:the )?(?:hospital|er|ed|emergency(?: room| department)?|car))*|(?:here|there|(?:at|in) the (?:hospital|er|ed|emergency(?: room| department)?|waiting room|ambulance))(?: now)?|(?:(?:getting|got|sat|loaded|hopping|walking|running|all) )*(?:in|into|in to|to|out to) the (?:car|truck|van|taxi|cab|jeep)(?: now)?|(?:putting|getting|strapping|loading|buckling|got|popping) (?:her|him|them|everyone) (?:(?:dressed|ready|in|into|up|to) )*(?:(?:the |her |his )?(?:car ?seat|car|truck|van|coat|shoes))?|getting (?:ready|dressed|our (?:shoes|coats|things|stuff)(?: on)?|(?:her|his) (?:shoes|coat|things|stuff)(?: on)?)|packing (?:up|a bag|his bag|her bag|now)|tap(?:ing|ed) (?:it|the tube)?(?: (?:down|up|in place|now))*|(?:its |about |only |like |a )*(?:\d+|half an?|an|1) ?-?(?:mins?|minutes?|hours?|hrs?|miles)(?: (?:drive|away|out|now|to go|from here|tho|though))*|we live (?:about |only |like )?\d+ (?:mins?|minutes?|miles) (?:away|out|from (?:there|it|here))|(?:nearly|almost|half ?way) there|(?:shes|hes|she is|he is) (?:fine|ok|okay|asleep|good|calm|with me)|(?:called|calling|rang|ringing|phoned) (?:911|an ambulance|the ambulance|999|112|000|them|for a (?:ride|cab|taxi|lift))|(?:the )?(?:ambulance|they|paramedics|theyre|crew) (?:is |are )?(?:coming|on (?:the|their) way)|(?:my |the |her |his )?(?:mom|mum|dad|husband|wife|partner|sister|brother|neighbou?r|friend|mother|father|gran|nan|grandma|grandpa)s? (?:is )?driving(?: us| me| him| her| now| there| in| to (?:the )?(?:hospital|er|ed))*|(?:see you|see u) (?:there|soon|in a bit))$/;
 export const thanks =
   /\b(?:thanks?|cheers|ta|thank you|thankyou|thx|ty|tysm|appreciate|bless you|god bless|grateful)\b/;
 
@@ -106,7 +106,7 @@ export const aboutTube = new RegExp(
 );
 /** Out, but no word of what: still about a tube on this line. */
 export const somethingOut =
-  /\b(?:(?:its|it is|it|she|he) (?:\w+ ){0,2}(?:fell out|came out|popped out|pulled (?:it )?out|is out|out)|fell out|came out|popped out|pulled (?:it )?out)\b/;
+  /\b(?:(?:its|it is|it|she|he) (?:\w+ ){0,2}(?:fell out|came out|popped out|pulled (?:it )?out|is out|out)|fell out|came out|popped out|pulled (?:it )?out|(?:yanked|ripped|tugged|wrenched) (?:it|his|hers|the whole thing)(?: (?:right |all |clean )?out)?)\b/;
 export const otherTubes =
   /\b(?:you ?tube|tube of (?!(?:the |his |her |my |our |a )?(?:\w+ )?(?:stomach|belly|tummy|food|feeding|child|son|daughter|baby|kid|boy|girl|patient|client)\b)|inner tube|test tube|tube socks|ear tubes?|(?:chest|breathing|trach) tube|belly button(?! tube)|button(?:s)? on|shirt)\b/g;
 /** A person after all, whatever was said of nurses beside it. */

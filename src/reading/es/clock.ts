@@ -101,3 +101,5 @@ export const hourOrMinutes = /(?!)/;
 /** "Antes de medianoche" has no earlier end. */
 export const beforeTime =
   /\bantes de (?:como )?(?:las? |la )?(?:medianoche|media noche|mediodia|\d{1,2}(?!\d| ?(?:m|hora|hr|seg|dia)))/;
+/** A number alone. */
+export const bareTime = /^(?:(?:como|tipo|eso|de|las|la|a|unas|unos|fue|eran|creo|casi) )*(\d{1,2})$/;

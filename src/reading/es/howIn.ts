@@ -41,3 +41,6 @@ export const fillsWater = /\b(?:ml|cc|agua|globo|jeringa|llen\w*|infl\w*|medicin
 /** How it went in, told beside something else. */
 export const tellsHow =
   /\b(?:entro|entrar|ha entrado|meter\w*|meti\w*|puse|ponerla|ponerlo|pusimos|introduc\w*|empuj\w*|forz\w*|costo(?!\w| (?:trabajo |mucho )*(?:respir|despert|dorm|com|aire))|cuesta(?! (?:trabajo |mucho )*(?:respir|despert|dorm|com|aire|tom))|tuve que (?:empujar|forzar|hacer fuerza|apretar)|fue (?:muy |bien |tan )?(?:dificil|facil)|us[eo] (?:mucha |un poco de |algo de )?fuerza)\b/;
+/** In by half, and no further. */
+export const stuckHalfWay =
+  /\b(?:a medias|hasta la mitad|la mitad|a mitad)\b[^.!?]{0,12}\b(?:y|pero|luego) (?:ahi |ya |se |no )*(?:paro|atoro|trabo|atasco|detuvo|pasa|avanza)\b/;

@@ -85,3 +85,6 @@ export const coming = /\b(?:en|dentro de|proxim[oa]s?)(?: como| unos| unas)?\s*$
 /** At the facts on file, words that say that a date told is the placing's. */
 export const aboutPlacing =
   /\b(?:fecha|pusieron|puso|colocaron|sonda|tubo|boton|primer\w*|cirugia|operacion|operaron|fue)\b/;
+/** The first hole closed and another was made: only what is said after that counts. */
+export const newHole =
+  /^.*\bse (?:le )?(?:cerro|sello)\b[^.!?]{0,40}?\b(?:otr[oa]|nuev[oa])(?: (?:hoyo|agujero|orificio|estoma))?\b/;

@@ -73,3 +73,13 @@ export const noSlips: ReadonlySet<string> = new Set(
     ' ',
   ),
 );
+
+/** What leads to a verdict: "asi que si". */
+export const conclusion = /(?<=\w,? )\b(?:asi que|entonces|o sea que),? (?=(?:si|no)\b)/g;
+/** A word of the question said again before it is answered: "el kit? no". */
+export const echo =
+  /^(?:(?:el|la|los|las|un|una|su|mi|sus) )*(?:kit|estuche|tiras?|tubo|sonda|globo|balon|boton|contenido|dolor|sangre|fiebre|clinica|peso)\?+$/;
+/** A question that only asks what was meant, with or without its mark. */
+export const asksMeaning = /^(?:(?:ok|espere|perdon|oh) )*(?:que|como) (?:quiere|quieres) decir\b/;
+/** Asked at the end of a statement. */
+export const asksAtEnd = /,? ?\bes (?:eso|esto) (?:normal|malo|correcto|seguro)[ ?]*$/;

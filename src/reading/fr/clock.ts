@@ -70,3 +70,5 @@ export const aWhile = /\b(?:un (?:petit |bon )?moment|tantot|tout a le? ?heure)\
 export const hourOrMinutes = /(?!)/;
 /** "Avant minuit" has no earlier end. */
 export const beforeTime = /\b(?:avant|plus tot que)(?: environ)? (?:midi|\d{1,2}:\d\d)/;
+/** A number alone. */
+export const bareTime = /^(?:(?:vers|genre|environ|les|a|il|etait|euh|disons|dans|peut etre) )*(\d{1,2})$/;

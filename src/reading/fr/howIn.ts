@@ -49,3 +49,6 @@ export const fillsWater =
 /** How it went in, told beside something else. */
 export const tellsHow =
   /\b(?:rentree?|entree?|mise?|mis|passee?|inseree?|glissee? (?:dedans|toute? seule?|bien)|mettre|rentrer|entrer|remise?|insertion|pose)\b|\b(?:du|fallu|oblige\w*|oblige)(?: \w+)? (?:de |a )?(?:pousser|forcer|appuyer)\b|\b(?:force|pousse) (?:pour|un peu|fort|beaucoup|dessus)\b|\bcetait (?:\w+ )?(?:dur|difficile|serre|raide)\b|\bcetait pas (?:si |tres )?facile\b/;
+/** In by half, and no further. */
+export const stuckHalfWay =
+  /\b(?:a moitie|a mi ?-?chemin|jusqu a la moitie|la moitie)\b[^.!?]{0,16}\b(?:et|mais|puis) (?:la |apres |ca |s est |sest |est |c est |cest )*(?:bloque|coince|arrete)\w*\b/;

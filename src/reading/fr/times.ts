@@ -86,3 +86,6 @@ export const coming = /\b(?:dans|d ici)(?: environ| les prochaines)?\s*$/;
 /** At the facts on file, words that say that a date told is the placing's. */
 export const aboutPlacing =
   /\b(?:date|posee?|pose|mise?|sonde|premiere?|operation|cetait|operee?|tube|bouton|chirurgie)\b/;
+/** The first hole closed and another was made: only what is said after that counts. */
+export const newHole =
+  /^.*\b(?:referme|rebouche)\w*\b[^.!?]{0,40}?\b(?:nouveau|nouvelle|autre)(?: (?:trou|orifice|stomie))?\b/;

@@ -81,3 +81,14 @@ export const noSlips: ReadonlySet<string> = new Set(
     ' ',
   ),
 );
+
+/** What leads to a verdict: "donc oui". */
+export const conclusion = /(?<=\w,? )\bdonc,? (?=(?:oui|non)\b)/g;
+/** A word of the question said again before it is answered: "le kit? non". */
+export const echo =
+  /^(?:(?:le|la|les|un|une|du|de|des|mon|ma|sa|son) )*(?:kit|trousse|bandelettes?|tube|sonde|ballonnet|bouton|contenu|douleur|sang|fievre|clinique|poids)\?+$/;
+/** A question that only asks what was meant, with or without its mark. */
+export const asksMeaning =
+  /^(?:(?:ok|attendez|pardon|euh) )*(?:vous voulez dire|(?:ca veut|ca voulait|cela veut) dire quoi|que voulez vous dire|comment ca)\b/;
+/** Asked at the end of a statement. */
+export const asksAtEnd = /,? ?\best ce (?:normal|grave|bon|correct)[ ?]*$/;
