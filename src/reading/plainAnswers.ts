@@ -171,7 +171,9 @@ export function saysOver({
  */
 export function unwell(said: Said, heard: SignsHeard): Found<YesNo> {
   const words = said.words.answers;
-  if (heard.sure.length === 0 && saysOver(said) && yesNo(said) === null) return { value: 'no' };
+  const plainly = saysOver(said) ? yesNo(said) : { value: 'yes' };
+  if (heard.sure.length === 0 && (plainly === null || ('value' in plainly && plainly.value === 'no')))
+    return { value: 'no' };
   if (words.notWell.test(said.plain.replace(words.notSoBad, ' '))) {
     return words.startsNo.test(said.plain) ? { unclear: 'two-answers' } : { value: 'yes' };
   }

@@ -161,9 +161,10 @@ function reportsWell(said: Said, signs: SignsHeard): boolean {
 
 /** "Should I push?" has words of an answer and is none; "do you mean whole? yeah it's whole" goes on to answer. */
 function isQuestion(said: Said): boolean {
-  const { question, asksMeaning } = said.words.yesNo;
-  const asked = asksMeaning.test(said.plain) ? withoutQuestions(said).plain : said.plain;
-  return question.test(asked);
+  const { question, asksMeaning, plainNo, yes } = said.words.yesNo;
+  const rest = withoutQuestions(said).plain;
+  const answers = asksMeaning.test(said.plain) || rest.search(plainNo) === 0 || rest.search(yes) === 0;
+  return question.test(answers ? rest : said.plain);
 }
 
 /** What is left when the text answers nothing: facts, a person, small talk, or nothing to be read. */

@@ -38,7 +38,7 @@ export const filler =
 
 /** Whatever stands before the last of these was taken back. */
 export const correction =
-  /\b(?:(?<!\b(?:i|we|just|to|and) )wait(?! for)|hold on|hang on|i mean|i meant|(?<!\b(?:never|not|ever|\w+nt) )actually|scratch that|correction|oops|whoops|typo|sorry|my bad|make that|or rather|rather(?= (?:\d|its|it|the)\b)|my mistake|no,? (?:it |its |it was )?(?:was |is )?(?=(?:more like|nearer|closer to) (?:half |quarter )?\d))\b/g;
+  /\b(?:(?<!\b(?:i|we|just|to|and) )wait(?! for)|hold on|hang on|i mean(?! ?[.!]*$)|i meant|(?<!\b(?:never|not|ever|\w+nt) )actually|scratch that|correction|oops|whoops|typo|sorry|my bad|make that|or rather|rather(?= (?:\d|its|it|the)\b)|my mistake|no,? (?:it |its |it was )?(?:was |is )?(?=(?:more like|nearer|closer to) (?:half |quarter )?\d))\b/g;
 
 /** What only somebody says who corrects an answer already given. */
 export const meant =
