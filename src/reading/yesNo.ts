@@ -14,6 +14,8 @@ export interface Statements {
   readonly strictNo?: true;
   /** The words that a "not" must stand beside to answer this question; any will do where none are told. */
   readonly matter?: RegExp;
+  /** No is the safe side: one of its own words after a yes outweighs it, "yes, but they are out of date". */
+  readonly noOutweighs?: true;
   /** What makes a yes doubtful. */
   readonly unless?: RegExp;
 }
@@ -77,6 +79,19 @@ export function withoutCorrection({ plain, words }: Said): string {
     .replace(words.wishes.correct, gap);
 }
 
+/** A yes first, and then words that are a no of this very question; a yes at the end takes it up again. */
+function isOutweighed(
+  clauses: readonly string[],
+  { yes, no, noOutweighs }: Statements,
+  words: Lexicon['yesNo'],
+): boolean {
+  if (noOutweighs !== true || no === undefined) return false;
+  const isYes = (clause: string | undefined) =>
+    clause !== undefined && (has(clause, words.yes) || words.yesStatement.test(clause) || yes?.test(clause) === true);
+  const [first, ...later] = clauses;
+  return isYes(first) && later.some((clause) => has(clause, no)) && !isYes(later.at(-1));
+}
+
 function simpleYesNo(plain: string, statements: Statements, lexicon: Lexicon): Found<YesNo> {
   const words = lexicon.yesNo;
   const answering = blank(plain, words.aside);
@@ -97,6 +112,11 @@ function simpleYesNo(plain: string, statements: Statements, lexicon: Lexicon): F
   const stated = [...said, ...whole, ...asWritten, ...asWritten.map((clause) => statement(clause, words.filler))];
   const yes = plainYes || stated.some((clause) => words.yesStatement.test(clause) || statements.yes?.test(clause));
   if (unsure) return { unclear: 'unsure' };
+  if (
+    yes &&
+    isOutweighed(clausesOf(blank(blank(answering, statements.neutral), words.neutral), lexicon), statements, words)
+  )
+    return { value: 'no' };
   // "Yes, but it won't turn": what is not understood beside a yes may take it back.
   if (yes && (no || denial === 'other')) return { unclear: 'two-answers' };
   if (!yes && !no) return null;

@@ -59,6 +59,10 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
   ],
   [/\bj ?sais (?:plus|pu)\b|\bjsplus\b/g, 'sais nplus'],
   [/\bcbon\b/g, 'cest bon'],
+  [/\b(?:d|de) ?hab\b/g, 'de habitude'],
+  [/\b(?:qqch|qqchose|qq chose|qque chose|kekchose|qlq chose|quelqu?e? ?choz)\b/g, 'quelque chose'],
+  // Alone it is an answer: so-so, and no better.
+  [/^(?:euh |ben |bah )?(?:bo+f+|couci couca|comme ci comme ca)[ .,!]*$/g, 'pas terrible'],
   [/\bpa\b/g, 'pas'],
   // "Plus une goutte", "plus aucun", "plus du tout": never more of it, with or without its "ne"; so is "non, plus de sang".
   [/\bplus (?=(?:une? seule?|une? (?:goutte|trace)|aucune?|du tout|jamais|rien|personne)\b)/g, 'nplus '],

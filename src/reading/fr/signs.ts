@@ -158,6 +158,9 @@ export const lookalikes: readonly RegExp[] = [
   // Another of the family who is ill.
   /\b(?:frere|soeur|cousine?|jumeau|jumelle|papa|maman|pere|mere|mari|femme|voisine?|copine?|copain)(?: \w+){0,6},? et (?:aussi |il |elle )?(?:a )?(?:vomi\w*|saigne\w*|convuls\w*|de la fievre)\b/g,
   /\bde ailleurs\b/g,
+  /\bsent(?:ait)? (?:le|un peu le|comme du|comme le) vomi\b/g,
+  /\broses?\b(?<=\b(?:pale|bleue?|grise?|blanche?)\b,? (?:et |mais |elle est |il est )*(?:plutot |bien |toute? )?\w+)/g,
+  /\b(?:vomi|convulse|saigne|tremble)\w* (?:hier(?: soir| matin)?|(?:la )?semaine (?:derniere|passee)|le (?:mois|an) (?:dernier|passe)|le annee (?:derniere|passee)|y a \w+ (?:jours?|semaines?|mois|ans?))(?= (?:mais|et) (?:(?:la|aujourdhui|maintenant|ce soir|cette nuit|depuis) ?){1,2},? (?:rien|non|pas|ca va|tout va bien)\b)/g,
   /\b(?:(?:annee|an|mois|ete|hiver|semaine) (?:derniere?|passee?)|y a (?:\w+ ){1,2}(?:ans?|mois|semaines?))\b[^.;!?]{0,60},? (?:mais |et )?(?:(?:aujourdhui|la|maintenant|ce soir|cette nuit) ?){1,2},? (?:rien|non|pas|ca va|tout va bien)\b/g,
   // The balloon's water at its valve, and a nose with a cold.
   /\b(?:eau|ballon\w*)(?: \w+){0,2} (?:fuit|coule|ressort|revient|sort|goutte)(?: \w+){0,2} (?:par|de|du|au) (?:la |le )?(?:valve|port|bouchon|embout|clapet)\b/g,
