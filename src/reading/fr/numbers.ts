@@ -63,7 +63,7 @@ function clock(tail: string): RegExp {
 /** Hours alone are a length of time: "deux heures", "1h et demie". */
 function bareHours(form: string): RegExp {
   return new RegExp(
-    `^((?:(?:environ|presque|oui|euh|ben|bah|genre|peut etre|je (?:crois|pense|dirais)|dans les) )*)(\\d|1[0-2])${form}(?= ?(?:$|[,.!?]|environ|je (?:crois|pense|dirais)|max|peut etre))`,
+    `^((?:(?:ca doit (?:bien )?faire|environ|presque|oui|euh|ben|bah|genre|peut etre|je (?:crois|pense|dirais)|dans les) )*)(\\d|1[0-2])${form}(?= ?(?:$|[,.!?]|environ|je (?:crois|pense|dirais)|max|peut etre))`,
     'g',
   );
 }
