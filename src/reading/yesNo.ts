@@ -24,6 +24,8 @@ const gap = ' | ';
 const anything = /./;
 /** "yes?", "no??": a question is no answer. */
 const asksBack = /^[a-z ]{1,12}\?+$/;
+/** "The bag with the tube?": one short question and nothing else. */
+const asksOnly = /^[^.,!?;]{1,40}\?+$/;
 
 function blank(text: string, pattern: RegExp | undefined): string {
   return pattern ? text.replace(pattern, gap) : text;
@@ -120,7 +122,7 @@ function simpleYesNo(plain: string, statements: Statements, lexicon: Lexicon): F
   // "Yes, but it won't turn": what is not understood beside a yes may take it back.
   if (yes && (no || denial === 'other')) return { unclear: 'two-answers' };
   if (!yes && !no) return null;
-  if (asksBack.test(plain)) return { unclear: 'unsure' };
+  if (asksBack.test(plain) || (!plainYes && asksOnly.test(plain))) return { unclear: 'unsure' };
   if (no) return { value: 'no' };
   // "Yes, but the plunger won't move."
   if (saysMore || statements.unless?.test(kept)) return { unclear: 'unsure' };

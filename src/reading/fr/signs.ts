@@ -199,7 +199,7 @@ export const lookalikes: readonly RegExp[] = [
   // Strips of that colour.
   /\broses?\b(?<=\b(?:jen ai|les ai|en a|en reste),? \w+)/g,
   /\broses?\b(?<=\b(?:calme|tonique|souriante?|chaude?|reveillee?|en forme) (?:et |, )?(?:bien |toute? )?\w+)/g,
-  /\bmal dormi\w*\b/g,
+  /\b(?:pas|jamais) (?:trop |si |tellement )?mal dormi\b/g,
   // Proud, which Spanish would hear as a fever.
   /\b(?:je suis|jsuis|on est|trop|tres|si|tellement|super) fie(?:re|bre)s?\b|\bfie(?:re|bre)s? de (?:lui|elle|moi|nous)\b/g,
   // Rosy is well where it stands for the child: beside how it breathes, or with other words for well.
