@@ -8,6 +8,15 @@ export type LanguageCode = (typeof languageCodes)[number];
 export const tubeKinds = ['g', 'gj', 'j', 'half-out', 'unknown', 'nose'] as const;
 export type TubeKind = (typeof tubeKinds)[number];
 
+/** A tube that never came out, by what is wrong with it, the least first; `in-place` where nothing more was told. */
+export const inPlaceTroubles = ['in-place', 'in-blocked', 'in-sore', 'in-leaking'] as const;
+export type InPlace = (typeof inPlaceTroubles)[number];
+
+/** Whether a reason is that of a tube that never came out. */
+export function isInPlace(reason: string): reason is InPlace {
+  return inPlaceTroubles.some((one) => one === reason);
+}
+
 /** Calendar dates as `yyyy-mm-dd` in the site's zone, both ends included; `earliest` is null where only "at least" is known. */
 export interface DateRange {
   readonly earliest: string | null;
@@ -72,6 +81,8 @@ export interface Told {
   readonly tubeKind?: TubeKind;
   /** Of a tube half out: which it is. */
   readonly halfOutOf?: 'g' | 'gj' | 'j';
+  /** The tube is where it belongs and never came out. */
+  readonly inPlace?: InPlace;
   readonly firstPlaced?: DateRange | 'unknown';
   readonly weight?: WeightTold;
   /** When the tube came out or was last seen in, epoch ms; the earlier end of a range. */
@@ -198,6 +209,7 @@ export const pageReasons = [
   'restricted-kind',
   'restricted-tract',
   'half-out',
+  ...inPlaceTroubles,
   'nose-tube',
   'latex',
   'no-kit',

@@ -1,7 +1,7 @@
 /** What the line can say to a caregiver: a key and typed parameters, never words. `src/wording` turns each into text. */
 
 import type { Unclear } from './events.ts';
-import type { DateRange, PhReading, QuestionKey, Sign, TubeKind, Weight } from './facts.ts';
+import type { DateRange, InPlace, PhReading, QuestionKey, Sign, TubeKind, Weight } from './facts.ts';
 
 /** Facts to repeat back, so that a misreading is seen. */
 export interface NotedFacts {
@@ -44,7 +44,8 @@ export type HoldReason =
   | 'unread'
   | 'second-high'
   | 'not-secured'
-  | 'tube-problem';
+  | 'tube-problem'
+  | InPlace;
 export type GoInReason =
   | 'tract-too-young'
   | 'kind'
@@ -70,7 +71,7 @@ export interface Card {
   readonly tubeKind: TubeKind | null;
   readonly cameOutAtMs: number | null;
   /** What holds the stoma now. */
-  readonly inside: 'own' | 'temporary' | 'half-out' | 'nose' | 'nothing';
+  readonly inside: 'own' | 'temporary' | 'half-out' | 'in-place' | 'nose' | 'nothing';
   /** Whether the placement was confirmed by a reading that passed. */
   readonly checked: boolean;
   readonly lastReading: PhReading | null;
@@ -84,6 +85,8 @@ export interface Says {
   // Safety
   /** The first answer, in two segments: danger, no help sent, stop feed, cover, keep the tube, danger signs yes or no. */
   opening: Record<never, never>;
+  /** The same where a tube is in: leave it in, nothing through it. */
+  openingTubeIn: Record<never, never>;
   /** The danger signs asked again, short. */
   askUnwell: Record<never, never>;
   /** One question about a sign said in a small or doubtful way; yes means it is a danger or warning. */
@@ -148,6 +151,8 @@ export interface Says {
   useStill: { readonly tube: 'own' | 'temporary' };
   hold: { readonly reason: HoldReason; readonly clinicArranges: boolean };
   holdStill: Record<never, never>;
+  /** The same of a tube that never came out. */
+  leaveInStill: Record<never, never>;
   nurse: { readonly reason: 'nose-tube' };
   nurseStill: Record<never, never>;
   /** Emergency department of the tube team's hospital (over an hour away: the nearest), nothing through the tube. */

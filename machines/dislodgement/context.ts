@@ -3,6 +3,7 @@ import type {
   DateRange,
   Disposition,
   FamilyFile,
+  InPlace,
   KitAnswer,
   OwnTubeAnswer,
   PageReason,
@@ -25,6 +26,8 @@ export interface Facts {
   readonly tubeKind: TubeKind | null;
   /** Which tube one half out is, as far as it was told or filed. */
   readonly halfOutOf: Exclude<TubeKind, 'half-out' | 'nose'> | null;
+  /** The tube never came out: nothing may be put in, whatever its kind. */
+  readonly inPlace: InPlace | null;
   readonly firstPlaced: DateRange | 'unknown' | null;
   readonly weight: Weight | null;
   /** A weight told without its unit, where the unit changes the band. */
@@ -149,6 +152,7 @@ export interface Context {
 export const noFacts: Facts = {
   tubeKind: null,
   halfOutOf: null,
+  inPlace: null,
   firstPlaced: null,
   weight: null,
   bareWeight: null,

@@ -4,6 +4,7 @@
  */
 import { and, not } from 'xstate';
 import type { KitAnswer, TubeKind } from '../facts.ts';
+import { inPlace } from './gates.ts';
 import { kit } from './kit.ts';
 import { goIn, settle } from './rest.ts';
 
@@ -26,6 +27,17 @@ const which = kit.createStateConfig({
     // Which tube, and how old is the tract?
     { guard: kindIs('nose'), ...settle({ to: 'nurse' }) },
     { guard: kindIs('half-out'), ...goIn('half-out') },
+    // It never came out: nothing is put in. A nurse decides, unless the child is not well.
+    { guard: and(['inPlace', 'warning']), ...goIn('warning') },
+    { guard: and(['inPlace', 'unwellUnread']), ...goIn('unwell-unread') },
+    {
+      guard: 'inPlace',
+      target: '#dislodgement.deciding',
+      actions: {
+        type: 'settle',
+        params: ({ context }) => ({ to: 'hold', reason: inPlace(context) ?? 'in-place', clinicArranges: false }),
+      },
+    },
     { guard: kindIs('j'), ...goIn('kind') },
     { guard: and(['mayJoin', not('warning')]), target: '#dislodgement.aboutTube.who' },
     { guard: 'childUnknown', target: '#dislodgement.aboutTube.whichChild' },

@@ -1,7 +1,7 @@
 /** The pages that the facts alone call for, in the order of their gravity. */
 import type { PageReason } from '../facts.ts';
 import type { Context } from './context.ts';
-import { type At, tooLong, tract, tractTooYoung, weightHardlyFits } from './gates.ts';
+import { type At, inside, tooLong, tract, tractTooYoung, weightHardlyFits } from './gates.ts';
 
 /** All of them. Whoever is called anyway hears that it may be another case's child, even before that was asked. */
 export function duePages(context: Context, at: At): PageReason[] {
@@ -13,7 +13,7 @@ export function duePages(context: Context, at: At): PageReason[] {
 /**
  * Every reason the facts now give to call a nurse. A warning sign, what cannot wait and a reading changed in a hold are paged at once; what the file says only once it was
  * confirmed (a file never holds a tube half out, a J alone or a nose tube: those were told); the rest once the danger signs
- * were answered.
+ * were answered, and of a tube that never came out, which rests on a nurse by itself, none of that.
  */
 function factPages(context: Context, at: At): PageReason[] {
   const atOnce: PageReason[] = [
@@ -26,7 +26,7 @@ function factPages(context: Context, at: At): PageReason[] {
   ];
   if (context.unwell === 'unasked') return atOnce;
   const told = context.file !== 'unconfirmed' || toldKinds.has(context.facts.tubeKind);
-  if (!told) return atOnce;
+  if (!told || inside(context) === 'in-place') return atOnce;
   return [...atOnce, ...kindPages(context), ...tractPages(context, at), ...insertionPages(context, at)];
 }
 

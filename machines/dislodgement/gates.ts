@@ -1,6 +1,6 @@
 /** The gates: what the facts known so far allow. Each is decided anew from the facts, so a correction re-opens it. */
 import type { Stamp } from '../events.ts';
-import type { Sign } from '../facts.ts';
+import type { InPlace, Sign } from '../facts.ts';
 import { insertionLength } from '../rules/insertionLength.ts';
 import { outTooLong } from '../rules/outTooLong.ts';
 import { phVerdict } from '../rules/phVerdict.ts';
@@ -183,8 +183,15 @@ export function gravest(context: Context, heard: readonly Sign[], { at }: At): S
   return order.find((grade) => grades.has(grade)) ?? 'ignore';
 }
 
+/** What is told of a tube that never came out; null where it did. A case that began before this was kept knows of none. */
+export function inPlace({ facts }: Context): InPlace | null {
+  return facts.inPlace ?? null;
+}
+
 /** What is in the stoma, for the nurse and the desk. */
-export function inside({ placed, facts }: Context): Card['inside'] {
+export function inside(context: Context): Card['inside'] {
+  const { placed, facts } = context;
   if (placed !== null) return placed.tube;
-  return facts.tubeKind === 'half-out' || facts.tubeKind === 'nose' ? facts.tubeKind : 'nothing';
+  if (facts.tubeKind === 'half-out' || facts.tubeKind === 'nose') return facts.tubeKind;
+  return inPlace(context) === null ? 'nothing' : 'in-place';
 }

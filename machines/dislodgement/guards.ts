@@ -23,6 +23,11 @@ export const guards = {
   openingSaid: ({ context }: Now) => context.openingSaid,
   signUnclear: ({ context }: Now) => context.clarify !== null,
   kindIs: ({ context }: Now, params: { kind: Context['facts']['tubeKind'] }) => context.facts.tubeKind === params.kind,
+  /** Half out, or in its place: it may yet come all the way out. */
+  mayComeOut: ({ context }: Now) => context.facts.tubeKind === 'half-out' || gates.inPlace(context) !== null,
+  inPlace: ({ context }: Now) => gates.inPlace(context) !== null,
+  /** The danger signs asked for could not be read. */
+  unwellUnread: ({ context }: Now) => context.unwell === 'unread',
   mayJoin: ({ context }: Now) => context.sameChild === 'ask',
   childUnknown: ({ context }: Now) => context.children !== null && context.children.is === null,
   fileUnconfirmed: ({ context }: Now) => context.file === 'unconfirmed',

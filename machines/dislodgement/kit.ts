@@ -61,7 +61,7 @@ function enqueueing<Params>(
 const minuteMs = 60_000;
 
 /** Messages that fill their two segments by themselves. */
-const longLines: ReadonlySet<SayKey> = new Set(['opening', 'askUnwell', 'secureSteps']);
+const longLines: ReadonlySet<SayKey> = new Set(['opening', 'openingTubeIn', 'askUnwell', 'secureSteps']);
 
 /** The preface of the next message: what was kept for it, and the facts told unasked. */
 function prefaceOf({ preface, unrepeated }: Context): Preface[] {

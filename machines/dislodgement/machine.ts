@@ -49,7 +49,7 @@ export const dislodgement = kit.createMachine({
         actions: [{ type: 'page', params: { reason: 'came-out-again' } }, 'noteOutAgain', 'noteTold', 'pageIfWanted'],
       },
       {
-        guard: { type: 'kindIs', params: { kind: 'half-out' } },
+        guard: 'mayComeOut',
         target: decide,
         actions: [{ type: 'page', params: { reason: 'came-out-again' } }, 'noteFullyOut', 'noteTold', 'pageIfWanted'],
       },

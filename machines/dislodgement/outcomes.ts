@@ -34,6 +34,10 @@ const holdPages: Record<HoldReason, PageReason | null> = {
   'second-high': 'second-high',
   'not-secured': 'not-secured',
   'tube-problem': 'tube-problem',
+  'in-place': 'in-place',
+  'in-blocked': 'in-blocked',
+  'in-sore': 'in-sore',
+  'in-leaking': 'in-leaking',
 };
 
 /** The page that coming to rest here calls for, beyond those the facts have called for. */
@@ -70,7 +74,7 @@ export function stillLine(context: Context, outcome: Outcome): Line {
     case 'go-in':
       return { key: 'goInStill', params: { told: { reason: outcome.reason, inside: inside(context) } } };
     case 'hold':
-      return { key: 'holdStill', params: {} };
+      return { key: inside(context) === 'in-place' ? 'leaveInStill' : 'holdStill', params: {} };
     case 'nurse':
       return { key: 'nurseStill', params: {} };
     case 'use':

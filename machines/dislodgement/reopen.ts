@@ -1,7 +1,7 @@
 /** What re-opens a case: a corrected fact, an answer taken back, the tube coming out again, an answer given up on. */
 import type { QuestionKey } from '../facts.ts';
 import { type Context, nothingToClarify, tubeIn } from './context.ts';
-import { type At, mayBeUsed, readingPassed } from './gates.ts';
+import { type At, inPlace, mayBeUsed, readingPassed } from './gates.ts';
 import { noteFailedTry, noteOwnTube, withFacts, withPlaced } from './note.ts';
 import { noChildYet, noneOfThem } from './whichChild.ts';
 
@@ -50,12 +50,15 @@ export function tubeOutAgain(context: Context): Context {
   };
 }
 
-/** A tube that was half out is all the way out: now its kind decides whether something may hold the stoma open. */
+/** A tube that was half out, or in its place, is all the way out: now its kind decides whether something may hold the stoma open. */
 export function fullyOut(context: Context): Context {
+  const { facts } = context;
   // A case that began before this was kept knows of none.
-  const tubeKind = context.facts.halfOutOf ?? null;
+  const tubeKind = facts.tubeKind === 'half-out' ? (facts.halfOutOf ?? null) : facts.tubeKind;
+  // Nobody could see it whole before it was out.
+  const ownTube = inPlace(context) !== null && facts.ownTube === 'yes' ? null : facts.ownTube;
   return {
-    ...withFacts(context, { tubeKind, halfOutOf: null, cameOutAtMs: null }),
+    ...withFacts(context, { tubeKind, halfOutOf: null, inPlace: null, cameOutAtMs: null, ownTube }),
     ...outAnew,
     sentIn: heldOpen(context),
   };

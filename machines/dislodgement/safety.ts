@@ -1,7 +1,9 @@
 /** Safety: the first answer with its danger signs, the one clarifying question, and the emergency. */
 import { and } from 'xstate';
+import type { Card } from '../says.ts';
+import { inside } from './gates.ts';
 import { kit } from './kit.ts';
-import { answered, question, silence, tell, toldNothing, unread } from './question.ts';
+import { type Asks, answered, question, silence, tell, toldNothing, unread } from './question.ts';
 
 const plainYes = {
   guard: 'saysYes' as const,
@@ -9,9 +11,12 @@ const plainYes = {
   actions: ['noteTold' as const, 'noteDanger' as const],
 };
 
+/** Where there is a hole to cover, nothing is in it. */
+const tubeInside: ReadonlySet<Card['inside']> = new Set(['own', 'temporary', 'half-out', 'in-place']);
+
 /** The danger signs; a plain yes is a danger. */
-function dangerSigns(key: 'opening' | 'askUnwell') {
-  const asked = question('unwell', tell(key));
+function dangerSigns(entry: Asks) {
+  const asked = question('unwell', entry);
   return kit.createStateConfig({
     ...asked,
     exit: 'openingSaid',
@@ -99,8 +104,11 @@ const emergency = kit.createStateConfig({
 export const safety = kit.createStateConfig({
   initial: 'opening',
   states: {
-    opening: dangerSigns('opening'),
-    unwell: dangerSigns('askUnwell'),
+    opening: dangerSigns({
+      type: 'tell',
+      params: ({ context }) => ({ key: tubeInside.has(inside(context)) ? 'openingTubeIn' : 'opening', params: {} }),
+    }),
+    unwell: dangerSigns(tell('askUnwell')),
     clarify,
     emergency,
   },

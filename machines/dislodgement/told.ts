@@ -3,11 +3,22 @@
  * nothing was known, or with words of correction, and then the question itself is asked again.
  */
 import type { Heard } from '../events.ts';
-import type { DateRange, KitAnswer, OwnTubeAnswer, PhReading, Told, TubeKind, YesNo } from '../facts.ts';
+import {
+  type DateRange,
+  type InPlace,
+  inPlaceTroubles,
+  type KitAnswer,
+  type OwnTubeAnswer,
+  type PhReading,
+  type Told,
+  type TubeKind,
+  type YesNo,
+} from '../facts.ts';
 import { insertionLength } from '../rules/insertionLength.ts';
 import { weightBand } from '../rules/weight.ts';
 import type { NotedFacts } from '../says.ts';
 import type { Context } from './context.ts';
+import { inPlace } from './gates.ts';
 import { noteCannotWait, noteOwnTube, noteWeight, withFacts, withPlaced } from './note.ts';
 import { foldMayJoin } from './sameChild.ts';
 import { otherChildAfterAll, toldBefore, withChild } from './whichChild.ts';
@@ -23,6 +34,7 @@ export function noteTold(context: Context, heard: Pick<Heard, 'told' | 'corrects
   next = fold(next, told.mayJoin, heard, foldMayJoin);
   next = fold(next, told.tubeKind, heard, foldTubeKind);
   next = fold(next, told.halfOutOf, heard, foldHalfOutOf);
+  next = fold(next, told.inPlace, heard, foldInPlace);
   next = fold(next, told.firstPlaced, heard, foldFirstPlaced);
   next = fold(next, told.weight, heard, foldWeight);
   next = fold(next, told.cameOutAtMs, heard, foldCameOut);
@@ -93,6 +105,14 @@ function foldHalfOutOf(context: Context, told: NonNullable<Told['halfOutOf']>): 
   const { tubeKind, halfOutOf } = context.facts;
   if (tubeKind !== 'half-out') return context;
   return halfOutOf === null || care[told] > care[halfOutOf] ? withFacts(context, { halfOutOf: told }) : context;
+}
+
+/** What is wrong with a tube that never came out; the graver of two troubles counts. A tube put in tonight is another matter. */
+function foldInPlace(context: Context, told: InPlace): Context {
+  const known = inPlace(context);
+  if (context.placed !== null) return context;
+  const graver = known === null || inPlaceTroubles.indexOf(told) > inPlaceTroubles.indexOf(known);
+  return graver ? withFacts({ ...context, stepsSent: null }, { inPlace: told }) : context;
 }
 
 /** "We have the kit" answers a question that was not asked yet; against an earlier answer it asks again. */

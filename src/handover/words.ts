@@ -52,7 +52,11 @@ export function summaryOf({ view, undelivered }: HandedCase, atMs: number): stri
     firstPlaced === undefined ? 'first placement unknown' : `first placed ${rangeWords(firstPlaced)}`,
     weightKg === undefined ? null : `${weightKg} kg`,
     hoursOut === null ? null : `came out ${hoursOut.toFixed(1)} h ago`,
-    view.tubeIn === null ? 'nothing in' : `${view.tubeIn} tube in${insertedHow === 'hard' ? ', went in hard' : ''}`,
+    view.inside === 'in-place'
+      ? 'never came out'
+      : view.tubeIn === null
+        ? 'nothing in'
+        : `${view.tubeIn} tube in${insertedHow === 'hard' ? ', went in hard' : ''}`,
     ph === undefined ? 'no reading' : `pH ${ph}`,
     view.disposition === null ? 'still being asked' : told[view.disposition],
     view.takenBy === null ? 'no nurse has it' : `${view.takenBy} has it`,

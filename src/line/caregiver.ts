@@ -82,8 +82,8 @@ export async function readInCase(
     answered: open.answered,
     caseOpen: true,
     children: namesOf(theCase.file),
-    // A tube half out can still come all the way out.
-    tubeIn: view.tubeIn !== null || view.facts.tubeKind === 'half-out',
+    // A tube half out, or in its place, can still come all the way out.
+    tubeIn: view.tubeIn !== null || view.inside === 'half-out' || view.inside === 'in-place',
     readingKnown: view.facts.ph !== undefined,
     inUse: view.disposition === 'use' || view.disposition === 'own-tube',
     onTheWay: view.asking === null && view.disposition === 'go-in',

@@ -1,5 +1,5 @@
 /** Every message to a caregiver with parameters of every kind, invented: what the sheet and the report print and the tests read. */
-import { questionKeys, signs } from '#machines/facts.ts';
+import { inPlaceTroubles, questionKeys, signs } from '#machines/facts.ts';
 import type { Card, GoInReason, HoldReason, NotedFacts, Preface, Say, SayKey, Says } from '#machines/says.ts';
 import type { PrefaceKey } from '#src/wording/catalogue.ts';
 
@@ -17,6 +17,7 @@ const holdReasons: readonly HoldReason[] = [
   'second-high',
   'not-secured',
   'tube-problem',
+  ...inPlaceTroubles,
 ];
 
 const goInReasons: readonly GoInReason[] = [
@@ -37,7 +38,7 @@ const goInReasons: readonly GoInReason[] = [
   'nurse',
 ];
 
-const insides: readonly Card['inside'][] = ['own', 'temporary', 'half-out', 'nose', 'nothing'];
+const insides: readonly Card['inside'][] = ['own', 'temporary', 'half-out', 'in-place', 'nose', 'nothing'];
 const goInSamples = goInReasons.flatMap((reason) => insides.map((inside) => ({ reason, inside })));
 const tubes = ['own', 'temporary'] as const;
 const lengths = [
@@ -72,6 +73,7 @@ export function keysOf<K extends string>(table: Readonly<Record<K, unknown>>): r
 
 export const sayParams: { readonly [K in SayKey]: readonly Says[K][] } = {
   opening: none,
+  openingTubeIn: none,
   askUnwell: none,
   clarifySign: signs.flatMap((sign) => bothWays.map((tubeIn) => ({ sign, tubeIn }))),
   emergency: [{ signs: [] }, ...signs.map((sign) => ({ signs: [sign] })), { signs }],
@@ -132,6 +134,7 @@ export const sayParams: { readonly [K in SayKey]: readonly Says[K][] } = {
   useStill: tubes.map((tube) => ({ tube })),
   hold: holdReasons.flatMap((reason) => bothWays.map((clinicArranges) => ({ reason, clinicArranges }))),
   holdStill: none,
+  leaveInStill: none,
   nurse: [{ reason: 'nose-tube' }],
   nurseStill: none,
   goIn: goInSamples,

@@ -5,6 +5,7 @@ import { besideAnswer, type Event, type HeardBeside, readers } from './answers.t
 import { saysArrived } from './arrival.ts';
 import { childrenTold, type Named, namedIn, saysNone } from './children.ts';
 import { clean } from './clean.ts';
+import { inPlaceTold } from './inPlace.ts';
 import { detectLanguage, languageWish } from './language.ts';
 import { asCorrection, canOnlyCorrect, saysMeant } from './lastAnswer.ts';
 import { lexicons } from './lexicon.ts';
@@ -119,6 +120,15 @@ function withoutQuestions(said: Said): Said {
   return rest === '' || rest === said.plain ? said : part(said, rest);
 }
 
+/** Questions about a tube that came out, or goes in. */
+const ofTubeOut: ReadonlySet<QuestionKey> = new Set<QuestionKey>([
+  'own-tube',
+  'own-tube-in',
+  'kit',
+  'tube-in',
+  'came-out',
+]);
+
 function readAnswer(said: Said, signs: SignsHeard, beside: HeardBeside, asking: QuestionKey): Event | null {
   const readFrom = readsDenials.has(asking) ? said : withoutQuestions(ownMatter(part(said, signs.rest), asking));
   return readers[asking](readFrom, signs, beside);
@@ -145,10 +155,14 @@ function answerEvent(said: Said, signs: SignsHeard, heard: HeardBeside): Event |
     return said.open.inUse === true && reportsWell(said, signs) ? { ...heard, type: 'smallTalk' } : null;
   }
   const beside = { ...heard, told: besideAnswer(heard.told, asking) };
+  const inPlace = beside.told.inPlace !== undefined;
+  // "It is in him, it never came out": no answer about a tube that did.
+  if (inPlace && (ofTubeOut.has(asking) || isQuestion(said))) return { ...beside, type: 'told' };
   if (isQuestion(said)) return { ...beside, type: 'unclear', why: 'unreadable' };
   const answer = readAnswer(said, signs, beside, asking);
   if (answer && correctsAnother(said, answer, beside))
     return correctionEvent(said, beside) ?? { ...beside, type: 'told' };
+  if (answer?.type === 'unclear' && inPlace) return { ...beside, type: 'told' };
   if (answer) return answer;
   return asking === 'tube-kind' && namesUnknownDevice(said) ? { ...beside, type: 'unknownDevice' } : null;
 }
@@ -214,7 +228,9 @@ function eventOf({ said, others, raw, named }: Heard, signs: SignsHeard, about: 
 function aboutOf(said: Said, signs: SignsHeard): Reading['about'] {
   const words = said.words.wishes;
   const plain = said.plain.replace(words.otherTubes, ' ');
-  if (words.aboutTube.test(plain) || words.somethingOut.test(plain) || signs.sure.length > 0) return 'tube';
+  const isInPlace = inPlaceTold(said) !== null;
+  if (words.aboutTube.test(plain) || words.somethingOut.test(plain) || isInPlace || signs.sure.length > 0)
+    return 'tube';
   return wishes.isThanks(said) ? 'thanks' : 'other';
 }
 

@@ -4,6 +4,7 @@ import { bornTold } from './birth.ts';
 import { cameOutTold } from './cameOut.ts';
 import { firstPlacedTold } from './firstPlaced.ts';
 import { cameBackOut, howInTold } from './howIn.ts';
+import { inPlaceTold } from './inPlace.ts';
 import { mayHoldLatex, toldLatexAllergy } from './latex.ts';
 import { ownTubeTold } from './ownTube.ts';
 import { phCorrected, ph as readPh } from './ph.ts';
@@ -32,6 +33,7 @@ export function gatherTold(said: Said): Told {
   const { asking, tubeIn } = said.open;
   const tubeKind = tubeKindTold(said);
   const halfOutOf = halfOutOfTold(said);
+  const inPlace = inPlaceTold(said);
   const firstPlaced = firstPlacedTold(said);
   const weight = weightTold(said);
   // "Twenty minutes out" is on the way; a new tube that would not stay in is not the first one that came out.
@@ -50,6 +52,7 @@ export function gatherTold(said: Said): Told {
   return {
     ...(tubeKind && { tubeKind }),
     ...(halfOutOf && { halfOutOf }),
+    ...(inPlace && { inPlace }),
     ...(firstPlaced && { firstPlaced }),
     ...(weight && { weight }),
     ...(cameOutAtMs !== null && { cameOutAtMs }),

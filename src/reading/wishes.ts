@@ -88,12 +88,14 @@ export function isThanks(said: Said): boolean {
 }
 
 /** A tube that was in has come out again. While it is asked when the first one came out, only "again" says so. */
-export function cameOutAgain({ plain, open, words: { wishes: words } }: Said): boolean {
+export function cameOutAgain({ plain, open, words: { wishes: words, inPlace } }: Said): boolean {
   if (
     !open.tubeIn ||
     words.contentsCameOut.test(plain) ||
     words.beforeItCameOut.test(plain) ||
-    words.outABit.test(plain)
+    words.outABit.test(plain) ||
+    // "Should I pull it out?": it is not out yet.
+    inPlace.mayTakeOut.test(plain)
   )
     return false;
   const out = words.outAgain.test(plain) && !words.notOut.test(plain);

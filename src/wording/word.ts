@@ -12,7 +12,7 @@ export type { NurseScene, Scene } from './catalogue.ts';
 const languages: Readonly<Record<LanguageCode, FamilyLanguage>> = { en: english, es: spanish, fr: french };
 
 /** In these the emergency number leads, so what is put before other messages stands between it and the reply line. */
-const leadsAlways: ReadonlySet<SayKey> = new Set(['opening', 'emergency', 'emergencyStill', 'paused']);
+const leadsAlways: ReadonlySet<SayKey> = new Set(['opening', 'openingTubeIn', 'emergency', 'emergencyStill', 'paused']);
 
 /** One outgoing text (or spoken call) to the caregiver, its prefaces first. GSM 7-bit characters only. */
 export function word(say: Say, scene: Scene): string {

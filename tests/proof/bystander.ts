@@ -3,6 +3,7 @@ import type {
   DateRange,
   Disposition,
   FamilyFile,
+  InPlace,
   KitAnswer,
   OwnTubeAnswer,
   PhReading,
@@ -64,6 +65,8 @@ export interface Bystander {
   readonly kind: TubeKind | null;
   /** Which tube one half out is, as far as anybody said. */
   readonly halfOutOf: TubeKind | null;
+  /** It never came out, by what is wrong with it. */
+  readonly inPlace: InPlace | null;
   readonly tract: DateRange | 'unknown' | null;
   readonly weight: Weight | null;
   readonly bareWeight: number | null;
@@ -146,6 +149,7 @@ export function atTheStart(file: FamilyFile | null): Bystander {
     fileOpen,
     kind,
     halfOutOf: null,
+    inPlace: null,
     tract,
     weight,
     bareWeight: null,

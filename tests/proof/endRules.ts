@@ -1,5 +1,5 @@
 /** The rules over where a step leaves the family: what still stands, who was paged, what is timed, what was answered. */
-import type { Disposition } from '#machines/facts.ts';
+import { type Disposition, inPlaceTroubles } from '#machines/facts.ts';
 import { missingForUse, restricted } from './mayUse.ts';
 import type { Holds, Seen } from './verdict.ts';
 
@@ -9,6 +9,7 @@ const pagesFor: Record<string, readonly string[]> = {
   kind: ['restricted-kind'],
   tract: ['restricted-tract', 'tract-nearly-too-young'],
   'half-out': ['half-out'],
+  ...Object.fromEntries(inPlaceTroubles.map((trouble) => [trouble, [trouble]])),
   warning: ['warning-sign', 'not-well-after'],
   'unwell-unread': ['unwell-unread'],
   latex: ['latex'],

@@ -1,6 +1,6 @@
 /** What a bystander makes of an event: the answer to the open question, and facts told beside it, on the careful side. */
 import type { ConversationEvent } from '#machines/dislodgement/conversationEvent.ts';
-import type { Answers, Sign } from '#machines/facts.ts';
+import { type Answers, inPlaceTroubles, type Sign } from '#machines/facts.ts';
 import type { Bystander, Setting, TubeSeen } from './bystander.ts';
 import { feverIsDanger } from './bystander.ts';
 import { noneOfThem } from './hearsChildren.ts';
@@ -50,11 +50,14 @@ export const withTube = (b: Bystander, tube: Partial<TubeSeen>): Bystander =>
 
 /** The tube is out again: all that was known of it is void, and there is one try. */
 export function tubeOut(b: Bystander): Bystander {
-  if (b.tube === null && b.kind !== 'half-out') return b;
+  if (b.tube === null && b.kind !== 'half-out' && b.inPlace === null) return b;
   // All the way out, it is the tube it was.
   const kind = b.kind === 'half-out' ? b.halfOutOf : b.kind;
   const paged = b.paged.filter((reason) => !aboutTheTube.has(reason));
-  return { ...b, kind, halfOutOf: null, paged, tube: null, outAgain: true, triesFailed: 0, cameOutAtMs: null };
+  // Nobody could see it whole while it was in.
+  const ownTube = b.inPlace !== null && b.ownTube === 'yes' ? null : b.ownTube;
+  const out = { kind, ownTube, halfOutOf: null, inPlace: null, tube: null, cameOutAtMs: null } as const;
+  return { ...b, ...out, paged, outAgain: true, triesFailed: 0 };
 }
 
 /** Pages that were for the tube that is out now. */
@@ -70,6 +73,7 @@ const aboutTheTube: ReadonlySet<string> = new Set([
   'unread',
   'not-secured',
   'tube-problem',
+  ...inPlaceTroubles,
 ]);
 
 /** The bystander after an event, before anything is said to it. */

@@ -1,6 +1,6 @@
 /** Facts told unasked, as a bystander takes them: always to the careful side, to the other only where nothing was known. */
 import type { Heard } from '#machines/events.ts';
-import type { Told, TubeKind } from '#machines/facts.ts';
+import { inPlaceTroubles, type Told, type TubeKind } from '#machines/facts.ts';
 import type { Bystander, TubeSeen } from './bystander.ts';
 import { hearsChildren } from './hearsChildren.ts';
 import { hearsWeight } from './hearsWeight.ts';
@@ -13,6 +13,7 @@ export function hearsTold(b: Bystander, { told, corrects }: Pick<Heard, 'told' |
   if (Object.keys(told).length === 0) return b;
   let next = hearsChildren(b, told.children, corrects, hearsTold);
   next = hearsKind(next, told.tubeKind, corrects);
+  next = hearsInPlace(next, told.inPlace);
   next = hearsTract(next, told.firstPlaced, corrects);
   next = hearsToldWeight(next, told.weight);
   next = hearsCameOut(next, told.cameOutAtMs, corrects);
@@ -32,6 +33,13 @@ function hearsKind(b: Bystander, kind: Told['tubeKind'], corrects: boolean): Bys
     return { ...b, kind, halfOutOf: kind === 'half-out' ? b.kind : null };
   // A nose tube that turns out another tube is asked about.
   return corrects || b.kind === 'nose' ? { ...b, kind: null } : b;
+}
+
+/** With nothing put in, a tube that never came out is what is in; the graver trouble counts. */
+function hearsInPlace(b: Bystander, told: Told['inPlace']): Bystander {
+  if (told === undefined || b.tube !== null) return b;
+  const graver = b.inPlace === null || inPlaceTroubles.indexOf(told) > inPlaceTroubles.indexOf(b.inPlace);
+  return graver ? { ...b, inPlace: told } : b;
 }
 
 function hearsTract(b: Bystander, told: Told['firstPlaced'], corrects: boolean): Bystander {

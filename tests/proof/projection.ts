@@ -42,6 +42,7 @@ function remembered(context: Context, b: Bystander, setting: Setting, atMs: numb
     ownTube,
     kit,
     latexAllergy,
+    inPlace,
   } = facts;
   const seen: Bystander = {
     ...b,
@@ -54,6 +55,7 @@ function remembered(context: Context, b: Bystander, setting: Setting, atMs: numb
     ownTube,
     kit,
     latex: latexAllergy,
+    inPlace,
   };
   const allowed = oneTryOnly({ ...seen, outAgain: context.cameOutAgain }, setting, atMs)
     ? 1
@@ -95,6 +97,7 @@ function factClasses(b: Bystander, { cameOutAgain }: Pick<Context, 'cameOutAgain
     tubeKind: kindClass(b.kind),
     // Matters only until it is all the way out.
     halfOutOf: b.kind === 'half-out' ? kindClass(b.halfOutOf) : 0,
+    inPlace: b.inPlace,
     firstPlaced: tractClass(b, setting, atMs),
     weight: weightClass(b, setting, inside, atMs),
     bareWeight: b.bareWeight !== null,

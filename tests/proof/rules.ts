@@ -52,7 +52,7 @@ function doubtful({ before, after, event, outputs, setting }: Omit<Seen, 'heard'
   if (event.type !== 'signs' || after.danger !== null || after.warning) return;
   const heard = [...event.near, ...event.sure];
   if (!heard.some((sign) => gradeOf(sign, before, setting, event.at) !== 'nothing')) return;
-  const asked = outputs.says.some(({ key }) => key === 'clarifySign' || key === 'opening');
+  const asked = outputs.says.some(({ key }) => key === 'clarifySign' || key === 'opening' || key === 'openingTubeIn');
   holds('S4', asked, 'a sign said in a doubtful way is not asked about');
 }
 

@@ -74,6 +74,7 @@ function intoTheStoma(say: Say, { before, heard: b, event, outputs, setting }: S
   holds('S2', b.kind !== null && !b.fileOpen, `${told} the kind is not known`);
   holds('S2', b.children.length === 0 || b.which !== null, `${told} nobody knows which child it is`);
   holds('S2', b.kind !== 'j' && b.kind !== 'half-out' && b.kind !== 'nose', `${told} the kind is ${b.kind}`);
+  holds('S2', b.inPlace === null, `${told} the tube never came out`);
   holds('S2', b.tract !== null, `${told} nobody asked for the tract`);
   holds('S2', b.signsSent, `${told} nobody asked for danger signs`);
   if (tractClass(b, setting, at) === 'nearly') {

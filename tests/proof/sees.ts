@@ -47,6 +47,7 @@ const stands: Partial<Record<SayKey, Disposition>> = {
   goInStill: 'go-in',
   hold: 'hold',
   holdStill: 'hold',
+  leaveInStill: 'hold',
   nurse: 'nurse',
   nurseStill: 'nurse',
   recheckWait: 'recheck',
@@ -125,7 +126,7 @@ function asked(b: Bystander, open: QuestionKey, say: Say): Bystander {
   const sign = say.key === 'clarifySign' ? say.params.sign : b.sign;
   // A question about one sign leaves standing what stood.
   const standing = say.key === 'clarifySign' ? b.standing : null;
-  const signsSent = b.signsSent || say.key === 'opening' || say.key === 'askUnwell';
+  const signsSent = b.signsSent || say.key === 'opening' || say.key === 'openingTubeIn' || say.key === 'askUnwell';
   return { ...shown(b, say), open, sign, clarifying: clarifyingOf(b, say), standing, signsSent };
 }
 

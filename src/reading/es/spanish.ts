@@ -6,6 +6,7 @@ import * as clock from './clock.ts';
 import * as fever from './fever.ts';
 import * as grammar from './grammar.ts';
 import * as howIn from './howIn.ts';
+import * as inPlace from './inPlace.ts';
 import * as language from './language.ts';
 import * as negation from './negation.ts';
 import * as numbers from './numbers.ts';
@@ -30,6 +31,7 @@ export const spanish = {
   fever,
   grammar,
   howIn,
+  inPlace,
   language,
   negation,
   numbers,

@@ -48,7 +48,8 @@ function kindName(tubeKind: TubeKind | null): string {
 
 function background(page: NursePage): string {
   return [
-    kindName(page.tubeKind),
+    // A tube that never came out was not asked about.
+    ...(page.inside === 'in-place' && page.tubeKind === null ? [] : [kindName(page.tubeKind)]),
     ...(page.tract === null ? [] : [tractNames[page.tract]]),
     ...(page.firstPlaced === null ? [] : [`first placed ${dates(page.firstPlaced)}`]),
     ...(page.minutesOut === null ? [] : [timeOut(page.minutesOut)]),

@@ -12,6 +12,10 @@ export const reasonNames: Readonly<Record<PageReason, string>> = {
   'restricted-kind': 'tube kind not for use at home',
   'restricted-tract': 'tract not usable',
   'half-out': 'tube half out',
+  'in-place': 'tube in, never out',
+  'in-blocked': 'tube in, blocked',
+  'in-sore': 'tube in, hole sore or pus',
+  'in-leaking': 'tube in, leaking',
   'nose-tube': 'nose tube',
   latex: 'latex allergy, no latex-free tube',
   'no-kit': 'no kit',
@@ -61,6 +65,7 @@ export const insideNames: Readonly<Record<Card['inside'], string>> = {
   own: 'Own tube in',
   temporary: 'Temporary tube in',
   'half-out': 'Half out',
+  'in-place': 'Never came out',
   nose: 'Not put back',
   nothing: 'Nothing in',
 };

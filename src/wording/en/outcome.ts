@@ -1,5 +1,5 @@
 /** English: how it ends for now: in use, held, on to a nurse, or on to the hospital. */
-import type { TubeKind } from '#machines/facts.ts';
+import { isInPlace, type TubeKind } from '#machines/facts.ts';
 import type { Card, GoInReason, HoldReason, Says } from '#machines/says.ts';
 import type { CaregiverCatalogue, Scene } from '../catalogue.ts';
 import { clip } from '../plain.ts';
@@ -13,6 +13,10 @@ const holdReasons: Readonly<Record<HoldReason, string>> = {
   'second-high': 'The second reading is too high as well.',
   'not-secured': 'It is not held fast yet.',
   'tube-problem': 'Something is wrong with the tube.',
+  'in-place': "Leave it in, don't pull it.",
+  'in-blocked': "Don't try to unblock it. Leave it in, don't pull it.",
+  'in-sore': "The hole may be infected. Leave the tube in, don't pull it.",
+  'in-leaking': "It leaks. Leave it in, don't pull it.",
 };
 
 const goInReasons: Readonly<Record<GoInReason, string>> = {
@@ -37,6 +41,7 @@ const goInCare: Readonly<Record<Card['inside'], string>> = {
   own: 'Leave the tube taped. Put nothing through it.',
   temporary: 'Leave the tube taped. Put nothing through it.',
   'half-out': 'Tape the tube as it is. Put nothing through it.',
+  'in-place': 'Leave the tube in. Put nothing through it.',
   nose: 'Put nothing through the nose tube.',
   nothing: 'Keep the hole covered. Put nothing in it.',
 };
@@ -54,6 +59,7 @@ const cardInside: Readonly<Record<Card['inside'], string>> = {
   own: 'Own tube is back in',
   temporary: 'Temporary tube is in',
   'half-out': 'Tube left as it is',
+  'in-place': 'Tube in place',
   nose: 'Nothing was put in',
   nothing: 'No tube in the hole',
 };
@@ -72,17 +78,23 @@ function goInWhy(why: string | null, { reason, inside }: Says['goIn'], scene: Sc
 /** Worded so that the reader hears it: the bare name of a medicine would be no word it knows. */
 const cannotWait = "FEED NOW or MEDICINE NOW and its name if one can't wait.";
 export const replyIfCannotWait = `\nReply ${cannotWait}`;
+const replyOutOrCannotWait = `\nReply OUT if it comes out, or ${cannotWait}`;
 export const replyOkOrCannotWait = `\nReply OK, or ${cannotWait}`;
 
 /** What the desk of the emergency department has to know, in English whatever the family speaks. */
 export function deskFacts(card: Card, scene: Scene): string {
+  if (card.inside === 'in-place')
+    return `Feeding tube in place, not out; something is wrong with it. DO NOT FEED.${urgentFor(card)}`;
   const since = card.cameOutAtMs === null ? 'time not known' : time(card.cameOutAtMs, scene);
   const last = card.lastReading === null ? '' : ` Last pH ${reading(card.lastReading)}.`;
-  const urgent = card.cannotWait === null ? '' : ` Can't wait: "${clip(card.cannotWait, mostCannotWait)}".`;
   return (
     `${cardOut[card.tubeKind ?? 'unknown']}: ${since}. ${cardInside[card.inside]}${cardPlace(card)}.${last} ` +
-    `DO NOT FEED.${urgent}`
+    `DO NOT FEED.${urgentFor(card)}`
   );
+}
+
+function urgentFor({ cannotWait }: Card): string {
+  return cannotWait === null ? '' : ` Can't wait: "${clip(cannotWait, mostCannotWait)}".`;
 }
 
 function cardPlace(card: Card): string {
@@ -95,6 +107,7 @@ type OutcomeKey =
   | 'useStill'
   | 'hold'
   | 'holdStill'
+  | 'leaveInStill'
   | 'nurse'
   | 'nurseStill'
   | 'goIn'
@@ -119,13 +132,17 @@ export const outcome: Pick<CaregiverCatalogue, OutcomeKey> = {
       ? `The clinic will plan the tube change: ${scene.site.clinicNumber}.`
       : 'A nurse will tell you what comes next.';
     return (
-      `Put nothing through the tube. ${holdReasons[reason]} Leave it taped in. ${next} If ${childIn(scene)} gets worse, ` +
-      `call ${scene.site.emergencyNumber}.${replyOkOrCannotWait}`
+      `Put nothing through the tube. ${holdReasons[reason]}${isInPlace(reason) ? '' : ' Leave it taped in.'} ${next} ` +
+      `If ${childIn(scene)} gets worse, call ${scene.site.emergencyNumber}.` +
+      `${isInPlace(reason) ? replyOutOrCannotWait : replyOkOrCannotWait}`
     );
   },
   holdStill: (_params, scene) =>
     `Put nothing through the tube. A nurse will tell you what comes next. If ${childIn(scene)} gets worse, call ` +
     `${scene.site.emergencyNumber}.${replyIfCannotWait}`,
+  leaveInStill: (_params, scene) =>
+    `Put nothing through the tube. ${holdReasons['in-place']} A nurse will tell you what comes next. ` +
+    `If ${childIn(scene)} gets worse, call ${scene.site.emergencyNumber}.${replyOutOrCannotWait}`,
   nurse: (_params, scene) =>
     `Put nothing through the nose tube and don't push it in. This line is for belly tubes. I am calling a nurse for you. ` +
     `If ${childIn(scene)} gets worse, call ${scene.site.emergencyNumber}.${replyOkOrCannotWait}`,

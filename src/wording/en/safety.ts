@@ -1,6 +1,6 @@
 /** English: danger first, and the question whether there is any. */
 import type { Sign } from '#machines/facts.ts';
-import type { CaregiverCatalogue } from '../catalogue.ts';
+import type { CaregiverCatalogue, Scene } from '../catalogue.ts';
 import { childIn } from './facts.ts';
 
 export const signNames: Readonly<Record<Sign, string>> = {
@@ -44,12 +44,18 @@ const dangerList =
 /** Of many signs told, the first few say enough to the person who takes the emergency call. */
 const mostSigns = 3;
 
-type SafetyKey = 'opening' | 'askUnwell' | 'clarifySign' | 'emergency' | 'emergencyStill';
+type SafetyKey = 'opening' | 'openingTubeIn' | 'askUnwell' | 'clarifySign' | 'emergency' | 'emergencyStill';
+
+function openingWith(care: string, { site }: Scene): string {
+  return (
+    `Danger? Call ${site.emergencyNumber}. This line can't send help. Stop any feed. ${care} ${dangerList} Any?` +
+    '\nReply YES or NO.'
+  );
+}
 
 export const safety: Pick<CaregiverCatalogue, SafetyKey> = {
-  opening: (_params, { site }) =>
-    `Danger? Call ${site.emergencyNumber}. This line can't send help. Stop any feed. Cover the hole with a clean cloth. ` +
-    `Keep the tube. ${dangerList} Any?\nReply YES or NO.`,
+  opening: (_params, scene) => openingWith('Cover the hole with a clean cloth. Keep the tube.', scene),
+  openingTubeIn: (_params, scene) => openingWith("Don't pull the tube. Put nothing through it.", scene),
   askUnwell: (_params, { site }) => `In danger, call ${site.emergencyNumber}. ${dangerList} Any?\nReply YES or NO.`,
   clarifySign: ({ sign, tubeIn }, scene) =>
     `${clarifications[sign](childIn(scene), tubeIn)}\nReply YES or NO. If you are not sure, reply YES.`,

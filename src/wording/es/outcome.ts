@@ -1,4 +1,5 @@
 /** Spanish: how it ends for now: in use, held, on to a nurse, or on to the hospital. */
+import { isInPlace } from '#machines/facts.ts';
 import type { Card, GoInReason, HoldReason, Says } from '#machines/says.ts';
 import type { CaregiverCatalogue, Scene } from '../catalogue.ts';
 import { deskFacts } from '../en/outcome.ts';
@@ -12,6 +13,10 @@ const holdReasons: Readonly<Record<HoldReason, string>> = {
   'second-high': 'La segunda lectura también es alta.',
   'not-secured': 'Aún no está bien sujeta.',
   'tube-problem': 'Algo anda mal con la sonda.',
+  'in-place': 'Déjela adentro, no la jale.',
+  'in-blocked': 'No intente destaparla. Déjela adentro, no la jale.',
+  'in-sore': 'El hoyo puede tener infección. Deje la sonda adentro, no la jale.',
+  'in-leaking': 'Tiene fuga. Déjela adentro, no la jale.',
 };
 
 const goInReasons: Readonly<Record<GoInReason, string>> = {
@@ -36,6 +41,7 @@ const goInCare: Readonly<Record<Card['inside'], string>> = {
   own: 'Deje la cinta puesta. No pase nada por la sonda.',
   temporary: 'Deje la cinta puesta. No pase nada por la sonda.',
   'half-out': 'Fije con cinta como está. No pase nada por la sonda.',
+  'in-place': 'No la jale. No pase nada por la sonda.',
   nose: 'No pase nada por la sonda de la nariz.',
   nothing: 'Deje cubierto el hoyo. No le meta nada.',
 };
@@ -51,6 +57,7 @@ function goInWhy(why: string | null, { reason, inside }: Says['goIn'], scene: Sc
 /** Worded so that the reader hears it: the bare name of a medicine would be no word it knows. */
 const cannotWait = 'COMIDA YA o MEDICINA YA y su nombre si no puede esperar.';
 export const replyIfCannotWait = `\nResponda ${cannotWait}`;
+const replyOutOrCannotWait = `\nResponda SE SALIO si se sale, o ${cannotWait}`;
 export const replyOkOrCannotWait = `\nResponda OK, o ${cannotWait}`;
 
 type OutcomeKey =
@@ -58,6 +65,7 @@ type OutcomeKey =
   | 'useStill'
   | 'hold'
   | 'holdStill'
+  | 'leaveInStill'
   | 'nurse'
   | 'nurseStill'
   | 'goIn'
@@ -82,13 +90,17 @@ export const outcome: Pick<CaregiverCatalogue, OutcomeKey> = {
       ? `La clínica hará el cambio de sonda: ${scene.site.clinicNumber}.`
       : 'Una enfermera le dirá qué sigue.';
     return (
-      `No pase nada por la sonda. ${holdReasons[reason]} Deje la cinta puesta. ${next} ${ifWorse(scene)}, llame al ` +
-      `${scene.site.emergencyNumber}.${replyOkOrCannotWait}`
+      `No pase nada por la sonda. ${holdReasons[reason]}${isInPlace(reason) ? '' : ' Deje la cinta puesta.'} ${next} ` +
+      `${ifWorse(scene)}, llame al ${scene.site.emergencyNumber}.` +
+      `${isInPlace(reason) ? replyOutOrCannotWait : replyOkOrCannotWait}`
     );
   },
   holdStill: (_params, scene) =>
     `No pase nada por la sonda. Una enfermera le dirá qué sigue. ${ifWorse(scene)}, llame al ` +
     `${scene.site.emergencyNumber}.${replyIfCannotWait}`,
+  leaveInStill: (_params, scene) =>
+    `No pase nada por la sonda. ${holdReasons['in-place']} Una enfermera le dirá qué sigue. ` +
+    `${ifWorse(scene)}, llame al ${scene.site.emergencyNumber}.${replyOutOrCannotWait}`,
   nurse: (_params, scene) =>
     'No pase nada por la sonda de la nariz ni la empuje. Esta línea es para sondas de la barriga. Yo llamo a una ' +
     `enfermera. ${ifWorse(scene)}, llame al ${scene.site.emergencyNumber}.${replyOkOrCannotWait}`,

@@ -1,6 +1,6 @@
 /** Spanish: danger first, and the question whether there is any. */
 import type { Sign } from '#machines/facts.ts';
-import type { CaregiverCatalogue } from '../catalogue.ts';
+import type { CaregiverCatalogue, Scene } from '../catalogue.ts';
 
 const signNames: Readonly<Record<Sign, string>> = {
   breathing: 'respira mal',
@@ -43,12 +43,18 @@ const dangerList =
 /** Of many signs told, the first few say enough to the person who takes the emergency call. */
 const mostSigns = 3;
 
-type SafetyKey = 'opening' | 'askUnwell' | 'clarifySign' | 'emergency' | 'emergencyStill';
+type SafetyKey = 'opening' | 'openingTubeIn' | 'askUnwell' | 'clarifySign' | 'emergency' | 'emergencyStill';
+
+function openingWith(care: string, { site }: Scene): string {
+  return (
+    `¿Peligro? Llame al ${site.emergencyNumber}. La línea no manda ayuda. Pare la comida. ${care} ${dangerList} ¿Algo?` +
+    '\nResponda SI o NO.'
+  );
+}
 
 export const safety: Pick<CaregiverCatalogue, SafetyKey> = {
-  opening: (_params, { site }) =>
-    `¿Peligro? Llame al ${site.emergencyNumber}. La línea no manda ayuda. Pare la comida. Cubra el hoyo con tela ` +
-    `limpia. Guarde la sonda. ${dangerList} ¿Algo?\nResponda SI o NO.`,
+  opening: (_params, scene) => openingWith('Cubra el hoyo con tela limpia. Guarde la sonda.', scene),
+  openingTubeIn: (_params, scene) => openingWith('No jale la sonda ni le pase nada.', scene),
   askUnwell: (_params, { site }) =>
     `En peligro, llame al ${site.emergencyNumber}. ${dangerList} ¿Algo?\nResponda SI o NO.`,
   clarifySign: ({ sign, tubeIn }) => `${clarifications[sign](tubeIn)}\nResponda SI o NO. En caso de duda, responda SI.`,

@@ -1,4 +1,5 @@
 /** French: how it ends for now: in use, held, on to a nurse, or on to the hospital. */
+import { isInPlace } from '#machines/facts.ts';
 import type { Card, GoInReason, HoldReason, Says } from '#machines/says.ts';
 import type { CaregiverCatalogue, Scene } from '../catalogue.ts';
 import { deskFacts } from '../en/outcome.ts';
@@ -12,6 +13,10 @@ const holdReasons: Readonly<Record<HoldReason, string>> = {
   'second-high': 'Le second chiffre est trop haut aussi.',
   'not-secured': 'Elle ne tient pas encore bien.',
   'tube-problem': 'La sonde a un problème.',
+  'in-place': 'Laissez-la dedans, ne tirez pas.',
+  'in-blocked': "N'essayez pas de la déboucher. Laissez-la dedans, ne tirez pas.",
+  'in-sore': 'Le trou est peut-être infecté. Laissez la sonde dedans, ne tirez pas.',
+  'in-leaking': 'Elle fuit. Laissez-la dedans, ne tirez pas.',
 };
 
 const goInReasons: Readonly<Record<GoInReason, string>> = {
@@ -36,6 +41,7 @@ const goInCare: Readonly<Record<Card['inside'], string>> = {
   own: 'Laissez le sparadrap. Ne mettez rien dedans.',
   temporary: 'Laissez le sparadrap. Ne mettez rien dedans.',
   'half-out': 'Fixez-la comme elle est. Ne mettez rien dedans.',
+  'in-place': 'Ne tirez pas la sonde. Ne mettez rien dedans.',
   nose: 'Ne mettez rien dans la sonde du nez.',
   nothing: "Couvrez le trou. N'y mettez rien.",
 };
@@ -51,6 +57,7 @@ function goInWhy(why: string | null, { reason, inside }: Says['goIn'], scene: Sc
 /** Worded so that the reader hears it: the bare name of a medicine would be no word it knows. */
 const cannotWait = 'REPAS URGENT ou MEDICAMENT URGENT et son nom si ça presse.';
 export const replyIfCannotWait = `\nRépondez ${cannotWait}`;
+const replyOutOrCannotWait = `\nRépondez ELLE EST SORTIE si elle sort, ou ${cannotWait}`;
 export const replyOkOrCannotWait = `\nRépondez OK, ou ${cannotWait}`;
 
 type OutcomeKey =
@@ -58,6 +65,7 @@ type OutcomeKey =
   | 'useStill'
   | 'hold'
   | 'holdStill'
+  | 'leaveInStill'
   | 'nurse'
   | 'nurseStill'
   | 'goIn'
@@ -82,10 +90,16 @@ export const outcome: Pick<CaregiverCatalogue, OutcomeKey> = {
     const next = clinicArranges
       ? `La clinique va prévoir le changement: ${scene.site.clinicNumber}.`
       : 'Une infirmière vous dira la suite.';
-    return `Ne mettez rien dans la sonde. ${holdReasons[reason]} Laissez le sparadrap. ${next} ${worse(scene)}${replyOkOrCannotWait}`;
+    return (
+      `Ne mettez rien dans la sonde. ${holdReasons[reason]}${isInPlace(reason) ? '' : ' Laissez le sparadrap.'} ${next} ` +
+      `${worse(scene)}${isInPlace(reason) ? replyOutOrCannotWait : replyOkOrCannotWait}`
+    );
   },
   holdStill: (_params, scene) =>
     `Ne mettez rien dans la sonde. Une infirmière dira la suite. ${worse(scene)}${replyIfCannotWait}`,
+  leaveInStill: (_params, scene) =>
+    `Ne mettez rien dans la sonde. ${holdReasons['in-place']} Une infirmière dira la suite. ` +
+    `${worse(scene)}${replyOutOrCannotWait}`,
   nurse: (_params, scene) =>
     'Ne mettez rien dans la sonde du nez et ne la poussez pas. Cette ligne est pour les sondes du ventre. ' +
     `J'appelle une infirmière. ${worse(scene)}${replyOkOrCannotWait}`,

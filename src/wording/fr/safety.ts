@@ -1,6 +1,6 @@
 /** French: danger first, and the question whether there is any. */
 import type { Sign } from '#machines/facts.ts';
-import type { CaregiverCatalogue } from '../catalogue.ts';
+import type { CaregiverCatalogue, Scene } from '../catalogue.ts';
 import { childFirst } from './facts.ts';
 
 const signNames: Readonly<Record<Sign, string>> = {
@@ -44,12 +44,18 @@ const dangerList =
 /** Of many signs told, the first few say enough to the person who takes the emergency call. */
 const mostSigns = 3;
 
-type SafetyKey = 'opening' | 'askUnwell' | 'clarifySign' | 'emergency' | 'emergencyStill';
+type SafetyKey = 'opening' | 'openingTubeIn' | 'askUnwell' | 'clarifySign' | 'emergency' | 'emergencyStill';
+
+function openingWith(care: string, { site }: Scene): string {
+  return (
+    `Danger? Appelez le ${site.emergencyNumber}. Je n'envoie pas de secours. Arrêtez tout repas. ${care} ${dangerList}` +
+    '\nRépondez OUI ou NON.'
+  );
+}
 
 export const safety: Pick<CaregiverCatalogue, SafetyKey> = {
-  opening: (_params, { site }) =>
-    `Danger? Appelez le ${site.emergencyNumber}. Je n'envoie pas de secours. Arrêtez tout repas. Couvrez le trou: linge ` +
-    `propre. Gardez la sonde. ${dangerList}\nRépondez OUI ou NON.`,
+  opening: (_params, scene) => openingWith('Couvrez le trou: linge propre. Gardez la sonde.', scene),
+  openingTubeIn: (_params, scene) => openingWith("Ne tirez pas la sonde, n'y mettez rien.", scene),
   askUnwell: (_params, { site }) =>
     `Danger? Appelez le ${site.emergencyNumber}. ${dangerList} Un de ces signes?\nRépondez OUI ou NON.`,
   clarifySign: ({ sign, tubeIn }, scene) =>

@@ -144,7 +144,7 @@ export const rules: Readonly<Record<string, Rule>> = {
     if (!happening.event.near.some((sign) => dangers.has(sign))) return true;
     const first = says(step)[0]?.key;
     const grave = night.view.disposition === 'emergency';
-    return grave || first === 'clarifySign' || first === 'opening';
+    return grave || first === 'clarifySign' || first === 'opening' || first === 'openingTubeIn';
   },
   'S4 a danger sign calls a nurse at emergency level': (step) =>
     !heardDanger(step) ||

@@ -3,7 +3,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { parse } from 'yaml';
 import { z } from 'zod';
-import { type LanguageCode, languageCodes, questionKeys, signs } from '#machines/facts.ts';
+import { inPlaceTroubles, type LanguageCode, languageCodes, questionKeys, signs } from '#machines/facts.ts';
 
 const folder = new URL('./', import.meta.url);
 
@@ -42,6 +42,7 @@ const told = z.strictObject({
   severalChildren: z.literal(true).optional(),
   tubeKind: value.optional(),
   halfOutOf: z.enum(['g', 'gj', 'j']).optional(),
+  inPlace: z.enum(inPlaceTroubles).optional(),
   firstPlaced: value.optional(),
   weight: value.optional(),
   cameOutAt: value.optional(),

@@ -1,0 +1,22 @@
+/** English for a tube that never came out, and what is wrong with it. */
+
+/** Said firmly, so that no question before an insertion can mean it otherwise. */
+export const neverOut =
+  /\b(?:(?:never|hasnt|havent|didnt|wasnt|isnt|not|aint) (?:actually |really |even |ever )?(?:come|came|coming|fell|fallen|fall|popped|slipped|pulled)? ?out\b(?! (?:(?:of|for|long|more|very|that|all the|completely|fully|totally|entirely|before|easily|yet|far|by|on|over|an?|\d+)\b|\w+ (?:hours?|minutes?|mins?)))|nothing (?:has |is |ever )?(?:came|come|fell|fallen|popped)? ?out\b)/;
+/** It is out all the same, by somebody's hand, or it is no feeding tube. */
+export const otherwise =
+  /\btrach|\b(?:pull(?:ed)?|yank(?:ed)?|ripp?(?:ed)?|tore|took|drag(?:ged)?|tugg?(?:ed)?) (?:it|the|her|his|on|out)\b/;
+/** Where it is now; weaker, as "it is in" may answer how an insertion went. */
+export const isIn =
+  /\b(?<!\b(?:if|when|while|before|until|til|after|whether|once|how|sure|think|thought) (?:that )?(?:the |her |his )?)(?:its|it is|tubes|(?:tube|button|peg|catheter|1|one|thing) is)(?: (?:still|all|already|actually|only|just))* in(?:side)?(?: (?:him|her|place|(?:his|her|the|my \w+) (?:belly|tummy|stomach|hole|body|gut|tum)))?(?= ?(?:$|[,.!;]|but\b|and\b|just\b|its\b))/;
+/** A tube that may be taken out is in. */
+export const mayTakeOut =
+  /\b(?:should|do|can|must|shall|could|am) (?:i|we) (?:\w+ ){0,3}(?:take|pull|remove|slide) (?:it|the tube|the button|this|her tube|his tube|that)(?: \w+)? ?out\b/;
+export const device = /\b(?:g ?-?tube|gtube|gj|j ?-?tube|peg|tube|button|catheter)\b/;
+export const out = /\b(?:out|off|fell|fallen|came|come|pulled|yanked|lost|hole|balloon)\b/;
+
+export const leaks = /\b(?:leak\w*|drip\w*|seep\w*|soaked|soaking|wet all)\b/;
+export const blocked =
+  /\b(?:clog\w*|block(?:ed|age)|plugged|(?:wont|cant|doesnt|couldnt) (?:\w+ ){0,2}(?:flush|unclog)|(?:formula|feed|water|milk|flush|food|nothing) (?:wont|doesnt|isnt|not|cant|will|goes|is going) ?(?:\w+ )?(?:go|going|flow|flowing|run|through|thru))\b/;
+export const sore =
+  /\b(?:pus|puss|infect\w*|(?:skin|hole|around|area|site)(?: \w+){0,3} (?:red|sore|raw|swollen)|red and|smelly|stinks?)\b/;

@@ -1,0 +1,37 @@
+/** Reads that a tube never came out: it is in its place, and leaks, is blocked, or its hole is sore. */
+import type { InPlace, QuestionKey } from '#machines/facts.ts';
+import type { Said } from './said.ts';
+
+/** Questions at which "it is in" is how an insertion went; only that it never came out says otherwise. */
+const asksHowIn: ReadonlySet<QuestionKey | null> = new Set<QuestionKey | null>(['tube-in', 'own-tube-in', null]);
+
+/** What the text says is wrong with it, the gravest first. */
+function trouble({ plain, words: { inPlace: words } }: Said): InPlace {
+  if (words.leaks.test(plain)) return 'in-leaking';
+  if (words.sore.test(plain)) return 'in-sore';
+  return words.blocked.test(plain) ? 'in-blocked' : 'in-place';
+}
+
+/** Before anything was asked, a tube in trouble of which nobody says that it is out is in its place. */
+function inFirstText(said: Said, firmly: boolean): boolean {
+  const { inPlace: words } = said.words;
+  const troubled = trouble(said) !== 'in-place';
+  const isDevice = words.device.test(said.plain);
+  if (firmly) return isDevice || troubled;
+  const isIn = words.isIn.test(said.plain) || words.mayTakeOut.test(said.plain);
+  return isDevice && (isIn || (troubled && !words.out.test(said.plain)));
+}
+
+/** That the tube is in and never came out, by what is wrong with it; null where the text does not say so. */
+export function inPlaceTold(said: Said): InPlace | null {
+  const { plain, open, words } = said;
+  const { neverOut, otherwise, isIn, mayTakeOut } = words.inPlace;
+  if (open.tubeIn || plain.search(words.tube.halfOutFirm) !== -1 || words.tube.stillIn.test(plain)) return null;
+  const firmly = neverOut.test(plain) && !otherwise.test(plain);
+  const isInPlace = open.caseOpen
+    ? firmly ||
+      (open.asking !== 'tube-in' && mayTakeOut.test(plain)) ||
+      (!asksHowIn.has(open.asking) && isIn.test(plain))
+    : inFirstText(said, firmly);
+  return isInPlace ? trouble(said) : null;
+}
