@@ -134,6 +134,8 @@ function standing(hit: Hit, statement: string, doubted: boolean, hits: readonly 
   if (denied === 'denied') return 'denied';
   if (hit.sign === 'breathing') return isFeared(statement, hit, words) ? 'near' : 'sure';
   if (hit.near || doubted || denied === 'some') return 'near';
+  // A bit blue is blue.
+  if (hit.sign === 'colour') return 'sure';
   return words.small.test(statement.slice(0, hit.end + 16)) ? 'near' : 'sure';
 }
 

@@ -81,6 +81,25 @@ export const byEar: readonly Rewrite[] = [
   [/\b(?:trese|treze)\b/g, 'trece'],
   [/\b(?:catorse|catorze)\b/g, 'catorce'],
   [/\b(?:quinse|quinze)\b/g, 'quince'],
+  // Run into the number: "asecuarenta minutos".
+  [
+    /\b(?:h?a[sc]e|haze|aze)(?=(?:como|unos|media|poco|rato|ratito|un|una|dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez|quince|veinte|treinta|cuarenta|cincuenta|\d+)\b)/g,
+    'hace ',
+  ],
+  [/\by(media|cuarto)\b/g, 'y $1'],
+  [/\bmedia ?ora\b|\bmediahora\b/g, 'media hora'],
+  // Months.
+  [/\b(?:set|sep|cet|cep|sect)t?i?e[nm][bv]re\b/g, 'septiembre'],
+  [/\b(?:no[bv]i?e[nm][bv]re)\b/g, 'noviembre'],
+  [/\b(?:d[iy][csz]i?e[nm][bv]re)\b/g, 'diciembre'],
+  [/\b(?:o[cpb]?tu[bv]re|ottubre)\b/g, 'octubre'],
+  [/\b(?:fe[bv]r?r?ero|fr?e[bv]rero|fe[bv]ero)\b/g, 'febrero'],
+  [/\b(?:henero|enro|henro)\b/g, 'enero'],
+  [/\bavril\b/g, 'abril'],
+  [/\b(?:agoto|ajosto|agostp)\b/g, 'agosto'],
+  [/\b(?:juno|hunio|juinio)\b/g, 'junio'],
+  [/\b(?:jullio|jullo|hulio)\b/g, 'julio'],
+  [/\bmars?[sz]o\b/g, 'marzo'],
   // Small words for what is not small: "todita", "completita".
   [
     /\b(tod|enter|complet|list|amarrad|asegurad|segur|sentad|acostad|cansad|asustad|guardad|intact)it([oa]s?)\b/g,

@@ -20,7 +20,7 @@ export const notMonths = /(?!)/g;
 export const dayWords: readonly DayWord[] = [
   { pattern: /\b(?:antier|anteayer|antes de ayer|antenoche)\b/g, back: [2, 2] },
   { pattern: /\bayer\b|\banoche\b/g, back: [1, 1] },
-  { pattern: /\b(?:hoy|esta (?:manana|tarde|noche|madrugada)|ahora)\b/g, back: [0, 0] },
+  { pattern: /\b(?:hoy|esta (?:manana|tarde|noche|madrugada)|ahora)\b(?! ya no\b)/g, back: [0, 0] },
   { pattern: /\bel otro dia\b/g, back: [7, 1] },
   { pattern: /\b(?:la )?(?:semana antepasada|antepasada semana)\b/g, back: [20, 7] },
   { pattern: /\b(?:la )?(?:semana pasada|pasada semana|fin de semana pasado|pasado fin de semana)\b/g, back: [13, 1] },
@@ -102,11 +102,13 @@ export const yearFirst = new RegExp(`\\b((?:19|20)\\d{2})( +(?:en |de |por )*)($
 export const yearsAgo =
   /\b(?:hace (?:ya )?(?:muchos? |bastantes |varios )?anos|(?:desde hace|por|muchos) anos|anos atras)\b/;
 export const longAgo =
-  /\b(?:hace (?:ya )?(?:mucho|muchisimo|tiempo|un tiempo|rato|poco|meses|semanas|bastante)|mucho tiempo|tiempo|siempre|toda (?:su|la) vida|de toda la vida|recien|recientemente|muchos meses)\b/;
+  /\b(?:hace (?:ya )?(?:mucho|muchisimo|tiempo|un tiempo|rato|poco|meses|semanas|bastante)|mucho tiempo|tiempo|siempre|toda (?:su|la) vida|de toda la vida|un chingo|un chorro|un monton|un buen|recien|recientemente|muchos meses)\b/;
 
-/** A month with "este año" or "el año pasado" beside it. */
+/** A month or feast with "este año" or "el año pasado" beside it. */
+const feast =
+  '(?:navidad(?:es)?|nochebuena|reyes|semana santa|pascua|muertos|halloween|accion de gracias|san valentin|madres?|primavera|verano|otono|invierno)';
 export const monthWithYearWord = new RegExp(
-  `\\b${monthName}\\b.{0,20}\\b(?:este ano|ano pasado|pasado ano|ano presente)\\b|\\b(?:este ano|ano pasado|pasado ano)\\b.{0,12}\\b${monthName}\\b`,
+  `\\b(?:${monthName}|${feast})\\b.{0,20}\\b(?:este ano|ano pasado|pasado ano|ano presente)\\b|\\b(?:este ano|ano pasado|pasado ano)\\b.{0,12}\\b${monthName}\\b`,
 );
 export const yearWord = /\b(?:(?:de|del|en|el) )*(?:este (?:mismo )?ano|ano pasado|pasado ano)\b/g;
 export const lastYear = /pasado/;

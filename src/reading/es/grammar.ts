@@ -23,6 +23,13 @@ export const contractions: readonly Rewrite[] = [
   [/\b(lunes|martes|miercoles|jueves|viernes|sabado|domingo) antepasado\b/g, '$1 pasado'],
   // "En marzo hara 3 anos": years that are nearly full, and no date of its own.
   [new RegExp(`\\b(?:en|este|para) ${month} (?=(?:va a |ya )?(?:hara|hacer|cumple|cumplira|cumplir) )`, 'g'), ''],
+  // "Ayer hizo 2 semanas" is that long ago, or a day more.
+  [
+    /\b(?:ayer|antier|anoche|hoy|el (?:lunes|martes|miercoles|jueves|viernes|sabado|domingo)(?: pasado)?|esta semana|la semana pasada) (?:ya )?(?:hizo|hicieron|cumplio|cumplieron|se cumplieron|hace)(?= (?:como |apenas |las |los |sus |ya )?(?:\d|una?|par|dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez|once|doce)\b)/g,
+    'hace',
+  ],
+  // "La primera en 2024 esta que se salio es de hace un mes": two of them.
+  [/(?<=[a-z0-9]) (?=est[ae] (?:que (?:se )?(?:le )?(?:salio|cayo|zafo|quito)|ultim[oa]|actual|otr[oa])\b)/g, ', '],
   [/\btoy\b/g, 'estoy'],
   [/\bta\b/g, 'esta'],
   [/\bpa\b/g, 'para'],
@@ -116,4 +123,4 @@ export const timeUnits: Readonly<Record<TimeUnit, string>> = {
 
 /** Where one statement ends: at a mark, "pero", "luego", "y"; never inside a number, a range or a clock time. */
 export const clauseEnd =
-  /[;!?]|[.,](?!\d)|\bpero\b|\bluego\b(?! de)|\bentonces\b|\by\b(?! ?(?:\d|medi[ao]|pico|cuarto|algo|tantos?)\b)/;
+  /[;!?]|[.,](?!\d)|\bpero\b|\basi que\b|\bluego\b(?! de)|\bentonces\b|\by\b(?! ?(?:\d|medi[ao]|pico|cuarto|algo|tantos?)\b)/;

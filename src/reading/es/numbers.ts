@@ -34,14 +34,6 @@ const small: Readonly<Record<string, number>> = {
   veintisiete: 27,
   veintiocho: 28,
   veintinueve: 29,
-  doscientos: 200,
-  trescientos: 300,
-  cuatrocientos: 400,
-  quinientos: 500,
-  seiscientos: 600,
-  setecientos: 700,
-  ochocientos: 800,
-  novecientos: 900,
 };
 
 const tens: Readonly<Record<string, number>> = {
@@ -54,6 +46,18 @@ const tens: Readonly<Record<string, number>> = {
   setenta: 70,
   ochenta: 80,
   noventa: 90,
+};
+
+/** Hundreds by what they begin with. */
+const hundreds: Readonly<Record<string, number>> = {
+  do: 200,
+  tre: 300,
+  cuatro: 400,
+  quini: 500,
+  sei: 600,
+  sete: 700,
+  ocho: 800,
+  nove: 900,
 };
 
 /** Any unit that turns "un" or "una" into a number: "una hora", "un kilo". */
@@ -79,9 +83,17 @@ export const rewrites: readonly Rewrite[] = [
   [/(\d)[.,](\d{3})(?= ?(?:g|gr|grs|gramos)\b)/g, '$1$2'],
   [/(\d),(\d{1,3})(?!\d)/g, '$1.$2'],
   [/\b(?:a )?la una\b(?! ?(?:vez|sonda|parte))/g, 'a las 1'],
+  // "Las diez y veinte" is an hour and its minutes; "diez y seis" a number.
+  [new RegExp(`\\blas (diez|veinte) y (?=(?:uno|${smallWords})\\b)`, 'g'), (_, ten = '') => `las ${tens[ten]} y `],
+  [/\bdiez y (?!(?:seis|siete|ocho|nueve)\b)/g, '10 y '],
   [
-    new RegExp(`\\b(${tensWords})(?: y (uno|un|una|${smallWords}))?\\b`, 'g'),
+    new RegExp(`\\b(${tensWords})(?: y (uno|un|una|dos|tres|cuatro|cinco|seis|siete|ocho|nueve))?\\b`, 'g'),
     (_, ten = '', rest) => String((tens[ten] ?? 0) + smallNumber(rest)),
+  ],
+  // "Trecienta gramo", "docientas": hundreds as they are heard.
+  [
+    /\b(do|tre|cuatro|quini|sei|sete|ocho|nove)[sc]*(?:cient|sient|ent|ient)[oa]s?\b/g,
+    (_, start = '') => String(hundreds[start]),
   ],
   [new RegExp(`\\b(${smallWords})\\b`, 'g'), (word) => String(smallNumber(word))],
   [/\blas? (\d{1,2}) y medi[ao]\b/g, 'las $1:30'],
@@ -140,5 +152,9 @@ export const rewrites: readonly Rewrite[] = [
   ],
   // "2 horas 20" and "una hora y pico" are longer than the hours they name.
   [/\b(\d+) ?(?:horas?|hrs?|h) (?:y |con )?(\d{1,2})(?![\d.:]| ?[a-z%])/g, '$1 horas $2 minutos'],
-  [/\b(\d+) ?(?:horas?|hrs?|h) y (?:pico|algo|tantito|un poco|un poquito|fraccion)\b/g, '$1 horas 30 minutos'],
+  [/\b(\d+) ?(?:horas?|hrs?|h) y (?:un )?(?:cachito|piquito)\b/g, '$1 horas 20 minutos'],
+  [
+    /\b(\d+) ?(?:horas?|hrs?|h) y (?:pico|picos|algo|tantito|un poco|un poquito|fraccion|cacho|feria|un cacho)\b/g,
+    '$1 horas 30 minutos',
+  ],
 ];

@@ -41,7 +41,8 @@ export const namesPh = /\bph\b/;
 /** A number of something else than a strip. */
 export const otherNumber =
   /\d ?(?:kgs?|kilos?|libras?|lbs?|mls?|cc|am|pm|semanas?|dias?|mes(?:es)?|anos?|horas?|hrs?|minutos?|mins?|oz|onzas?|grados?|f|%)\b|\d:\d\d|\b(?:llen\w*|globo|agua|jeringa|paso)\b/;
-export const aboutStrip = /\b(?:ph|tira|tiras|tirita|tiritas|lectura|lei|lee|papel|papelito|dice|marca)\b/;
+export const aboutStrip =
+  /\b(?:ph|tira|tiras|tirita|tiritas|lectura|lei|lee|papel|papelito|(?<!\b(?:que|sonda|tubo|boton|empaque|paquete|caja|bolsa) )(?:dice|marca))\b/;
 export const notThat =
   /\b(?:no|en vez de|en lugar de|no es|no era|dije|puse|escribi) (?:un |el )?(?:ph )?\d+(?:\.\d+)?\b/g;
 

@@ -7,7 +7,7 @@ const doing =
 const supposed =
   '(?:(?: (?:para|por si|si|cuando|que hacer|lo que hay que hacer|en caso de que))+(?: (?:el|la|su|una?|mi))?(?: (?:tubo|sonda|boton))?(?: se)?(?: (?:le|me|nos))?(?: (?:sale|salga|cae|caiga|saliera))?(?: (?:el|la|su))?(?: (?:tubo|sonda|boton))?)?';
 const when =
-  '(?: (?:por favor|un rat(?:o|ito)|un (?:poco|poquito)|tantito|una vez|otro rato|con calma|(?:que )?no es (?:de verdad|real|en serio|de veras)|como si (?:se )?(?:le )?(?:hubiera|hubiese|hubiere) (?:salido|caido|zafado|quitado)(?: (?:la|el|su) (?:sonda|tubo|boton))?|ahora|ahorita|hoy|otra vez|de nuevo|con (?:usted|ustedes|la linea|esto)|gracias|(?:con|para) (?:mi|la|el|una?)(?: nuev[oa])? (?:mama|papa|espos[oa]|marido|nin?era|abuela|suegra|hermana|familia|tia|cuidadora)|lo (?:del?|de la) (?:sonda|tubo|boton)|no (?:ha )?pas(?:o|ado) nada))*';
+  '(?: (?:por favor|un rat(?:o|ito)|un (?:poco|poquito)|tantito|una vez|otro rato|con calma|(?:que )?no es (?:de verdad|real|en serio|de veras)|como si (?:se )?(?:le )?(?:hubiera|hubiese|hubiere) (?:salido|caido|zafado|quitado)(?: (?:la|el|su) (?:sonda|tubo|boton))?|ahora|ahorita|hoy|otra vez|de nuevo|con (?:usted|ustedes|la linea|esto)|gracias|(?:con|para) (?:mi|la|el|una?)(?: nuev[oa])? (?:mama|papa|espos[oa]|marido|nin?era|abuela|suegra|hermana|familia|tia|cuidadora)|lo (?:del?|de la) (?:sonda|tubo|boton)|no (?:ha )?pas(?:o|ado) nada|no se (?:le )?(?:ha )?(?:salio|salido|cayo|caido) (?:nada|la sonda|el tubo|el boton)|nada se ha salido|todo esta bien|(?:la|lo) tiene puest[oa]|no hay ninguna emergencia))*';
 
 /** The wish, as the whole text. */
 export const wish = new RegExp(

@@ -7,7 +7,8 @@ const copula =
   '(?: (?:esta|estan|se|le|la|lo|ve|siente|puso|pone|poniendo|esta|quedo|muy|bien|super|re|toda|todo|mas|tan|bastante|un|poco|como|de|piedra|tabla|demasiado|y|e|medio|parece|anda|tiene|trae|traia|veo|noto|siento|sentia|toco|toque|amanecio|sigue|va|hoy|anoche|ya|cada|vez|sientes?|algo|tens[oa]|roja|rojo|grande|hinchad\\w*|inflamad\\w*|dur[oa])){0,6}';
 const body =
   '(?:labi\\w*|tromp\\w*|bemb\\w*|jet(?:a|ita)|orej\\w*|frente|boca|boquita|cara|carita|piel|naric\\w*|nariz|dedos?|deditos?|unas?|unitas|manos?|manitas?|pies|piecitos|cachetes|mejillas|lengua|encias|cuerpo)';
-const blue = '(?:azul\\w*|morad\\w*|moradit\\w*|moret\\w*|gris\\w*|violeta|purpura|amoratad\\w*)';
+const blue =
+  '(?:azul\\w*|morad\\w*|moraduzc\\w*|moret\\w*|gris\\w*|violeta|violace\\w*|purpura|amoratad\\w*|ceniz[oa]s?|cenicient\\w*|plomiz\\w*|cianotic\\w*)';
 const green = '(?:verd\\w*|bilis|biliar|amarill\\w*|sangre|cafe oscuro|negro)';
 
 /** To be sick, as it is called here and there. */
@@ -17,6 +18,10 @@ const vomits =
 /** The breathing tube in the neck: where it is out or shut, the airway is. */
 const windpipe = '(?:traque\\w*|traqiost\\w*)';
 const windpipeOut = '(?:sali\\w*|cay\\w*|zaf\\w*|saf[oa]\\w*|arranc\\w*|jalo|saco|quito|bot[oa]|solto|tapo)';
+
+/** Being sick of what was fed is not green or repeated yet. */
+const notMilk =
+  '(?! (?:su|la|toda la|toda su|pura|un poco de|poquita)? ?(?:leche|lechita|formula|toma|comida)\\b(?! (?:otra|de nuevo|cada|todo|toda|verd|con|much|sin parar)))';
 
 export const signWords: readonly SignWords[] = [
   {
@@ -28,12 +33,12 @@ export const signWords: readonly SignWords[] = [
   },
   {
     sign: 'breathing',
-    sure: /\b(?:(?:satura\w*|sats?|spo2|oxigeno|oximetro)(?: (?:es|esta|en|de|a|al|bajo|marca|dice|ahora|solo|le|la|tiene))* (?:[1-8]\d|9[01])\b|(?:dificultad|problemas?|trabajos?|cuesta|costando|esfuerzo|esfuerza|esforz\w*|fatiga\w*|falta|batall\w*|luch\w*|pelea\w*|sufr\w*|matand\w*|desesper\w*)(?: \w+){0,3} (?:respir\w*|aire)|no (?:(?!cuesta|problemas?|dificultad\w*|trabajo|esfuerzo|falta)\w+ ){0,3}(?:respir\w*|(?:jala\w*|entra|agarr\w*|cog\w*|pesc\w*|alcanz\w*|consig\w*|tom[ae]\w*|llega|recib\w*|meter?|tiene) (?:bien |casi |nada de )?(?:el )?(?:aire|aliento|resuello|resuell[oa]))|(?:sin|le falta(?:ndo)?|se queda sin|perdio el) (?:el )?(?:aliento|resuello)|(?:casi|apenas|sin|dejo de|dejando de|deja de|ya no|paro de|puede|poder) respir\w*|respir\w*(?: (?:muy|bien (?=feo|raro|mal|rapid|agitad)|mal|rapid\w*|raro|rara|agitad\w*|fuerte|despacio|lento|con|corto|feo|dificil|ruid\w*))*|(?:le )?falta(?:ndo)?(?: de)? (?:el )?aire(?:cito)?|sin aire|jal(?:a|ando) aire|(?<!\bglobo (?:\w+ )?)se le (?:va|fue|esta yendo|acaba) el aire(?! (?:al?|del) (?:el |la )?(?:globo|sonda|tubo|boton|jeringa))|cuesta (?:mucho |muchisimo |tanto )?jalar(?! (?:la|el|de la|del) )|ahog\w*|asfixi\w*|atragant\w*|sofoc\w*|agitad[oa]|jade(?:a|e|o)\w*|boque\w*|apnea|silb\w*|sibil\w*|(?:chill|pit|silb|ronc|suena)\w*(?: mucho| feo)? el pech(?:o|ito)|se (?:le )?(?:hunde\w*|sumen?|meten?|marcan?) (?:las |los )?(?:costill\w*|pecho))\b/g,
+    sure: /\b(?:(?:satura\w*|sats?|spo2|oxigeno|oximetro)(?: (?:es|esta|en|de|a|al|bajo|marca|dice|ahora|solo|le|la|tiene))* (?:[1-8]\d|9[01])\b|(?:dificultad|problemas?|trabajos?|cuesta|costando|esfuerzo|esfuerza|esforz\w*|fatiga\w*|falta|batall\w*|luch\w*|pelea\w*|sufr\w*|matand\w*|desesper\w*)(?: \w+){0,3} (?:respir\w*|aire)|(?!no (?:(?:le|la|lo|se|esta|anda|muy|tan|nada|para|como|que) )*respir\w+ (?:muy |tan |nada )*(?:rar[oa]|fe[oa]|mal|agitad\w*|rapid\w*|ruidos\w*|cansad\w*|forzad\w*|con (?:dificultad|trabajo|ruido\w*|esfuerzo|problemas?))\b)no (?:(?!cuesta|problemas?|dificultad\w*|trabajo|esfuerzo|falta)\w+ ){0,3}(?:respir\w*|(?:jala\w*|entra|agarr\w*|cog\w*|pesc\w*|alcanz\w*|consig\w*|tom[ae]\w*|llega|recib\w*|meter?|tiene) (?:bien |casi |nada de )?(?:el )?(?:aire|aliento|resuello|resuell[oa]))|(?:sin|le falta(?:ndo)?|se queda sin|perdio el) (?:el )?(?:aliento|resuello)|(?:casi|apenas|sin|dejo de|dejando de|deja de|ya no|paro de|puede|poder) respir\w*|respir\w*(?: (?:muy|bien (?=feo|raro|mal|rapid|agitad)|mal|rapid\w*|raro|rara|agitad\w*|fuerte|despacio|lento|con|corto|feo|dificil|ruid\w*))*|(?:le )?falta(?:ndo)?(?: de)? (?:el )?aire(?:cito)?|sin aire|jal(?:a|ando) aire|(?<!\bglobo (?:\w+ )?)se le (?:va|fue|esta yendo|acaba) el aire(?! (?:al?|del) (?:el |la )?(?:globo|sonda|tubo|boton|jeringa))|cuesta (?:mucho |muchisimo |tanto )?jalar(?! (?:la|el|de la|del) )|ahog\w*|asfixi\w*|atragant\w*|sofoc\w*|agitad[oa]|jade(?:a|e|o)\w*|boque\w*|apnea|silb\w*|sibil\w*|(?:chill|pit|silb|ronc|suena)\w*(?: mucho| feo)? el pech(?:o|ito)|se (?:le )?(?:hunde\w*|sumen?|meten?|marcan?) (?:las |los )?(?:costill\w*|pecho))\b/g,
   },
   {
     sign: 'colour',
     sure: new RegExp(
-      `\\b(?:(?:esta|estan|se|puso|pusieron|puesto|puesta|poniendo\\w*|pone|ponen|ve|ven|quedo|anda|toda|todo|muy|medio|como|${body})(?: (?:esta|estan|se|le|la|lo|los|las|ve|ven|pone|ponen|puso|poniendo|muy|toda|todo|un|poco|medio|como|de|ya|alrededor|el|su|sus|y|${body})){0,5} ${blue}|${blue}(?: (?:en|de|del|alrededor|la|los|las|el|su|sus|toda|todo)){0,4} ${body}|(?:muy|super|bien|tan|demasiado|re) (?:palid\\w*|pali\\w*|blanc[oa])|palid\\w* como|palid\\w* palid\\w*|blanc[oa]s? como (?:un |una |el |la )?\\w+|(?:labi\\w*|cara|carita|boca|boquita|cachetes|mejillas|unas|piel)(?: (?:esta|estan|se|le|ven|ve|pone|ponen|pusieron|puso|muy|bien|todos|todas|los|las)){0,4} (?:blanc[oa]s?|transparentes?)|(?<!^)sin color|(?:perdio|perdiendo|se le fue) (?:el |su )?color|amoratad\\w*|morat\\w*|cianosis|cianotic\\w*|no tiene color)\\b`,
+      `\\b(?:(?:esta|estan|se|puso|pusieron|puesto|puesta|poniendo\\w*|pone|ponen|ve|ven|quedo|anda|toda|todo|muy|medio|como|${body})(?: (?:esta|estan|se|le|la|lo|los|las|ve|ven|pone|ponen|puso|poniendo|muy|toda|todo|un|poco|medio|como|de|ya|alrededor|el|su|sus|y|${body})){0,5} ${blue}|${blue}(?: (?:en|de|del|alrededor|la|los|las|el|su|sus|toda|todo)){0,4} ${body}|(?:muy|super|bien|tan|demasiado|re) (?:palid\\w*|pali\\w*|blanc[oa])|palid\\w* como|palid\\w* palid\\w*|blanc[oa]s? como (?:un |una |el |la )?\\w+|(?:labi\\w*|cara|carita|boca|boquita|cachetes|mejillas|unas|piel)(?: (?:esta|estan|se|le|ven|ve|pone|ponen|pusieron|puso|muy|bien|todos|todas|los|las)){0,4} (?:blanc[oa]s?|transparentes?)|(?<!^)sin color|(?:perdio|perdiendo|se le fue) (?:el |su )?color|amoratad\\w*|morat\\w*|cianosis|cianotic\\w*|no tiene color(?! (?:rar[oa]|feo|azul\\w*|morad\\w*|mal[oa]?|gris\\w*|extran\\w*|de (?:nada|enferm\\w*)))|(?:puso|puesto|pone|ponen|pusieron|poniendo\\w*|esta|estan)(?: tod[oa]s?| medio| muy)? (?:priet|negr)[oa]s? (?:de |en |alrededor de )?(?:la|las|los|el|su|sus) ${body}|${body}(?: (?:se|le|puso|pusieron|pone|ponen|esta|estan|poniendo|medio|muy|todos?|todas?)){1,4} (?:priet|negr)[oa]s?|palid\\w*(?:,? (?:y|muy|esta|con|bien|toda|todo|como|anda)){0,3} (?:sud(?:a|ando|or|ores|oros[oa]|ad[oa])|fri[oa]|helad[oa])|(?:fri[oa]|helad[oa]|sudad[oa]|sudoros[oa]|sudando(?: frio)?) y (?:muy |bien )?palid\\w*)\\b`,
       'g',
     ),
     near: new RegExp(
@@ -44,17 +49,17 @@ export const signWords: readonly SignWords[] = [
   {
     sign: 'limp',
     sure: /\b(?:desmay\w*|inconscien\w*|(?:no|ya no|casi no|apenas|sin) (?:(?:me|nos|se|la|lo|le|puedo|podemos|logro|logramos|quiere|esta|puede|que|consigo|conseguimos|hay|forma|manera|modo|de|hago|hacemos) )*(?:respond\w*|reaccion\w*|despert\w*|despiert\w*|mueve|moverse|mover|abre(?: \w+)? oj(?:it)?os|abrir(?: \w+)? oj(?:it)?os|contesta|hace caso|fuerzas?)|no (?:la|lo) (?:puedo|podemos|logro) (?:despert\w*|levantar)|flacid\w*|aguad[oa]|aguadit[oa]|guang\w+|no (?:se )?(?:sostiene|aguanta|detiene|levanta|puede (?:sostener|levantar|con))(?: ni)? (?:la |su )?cabe\w+|floj[oa] (?:como|el cuerpo|tod[oa]|sus)|(?:tod[oa]|muy|cuerpo|como|ella|nin[oa]|bebe|hij[oa]|hijit[oa]|nen[ea])(?: \w+)? floj(?:o|a|ito|ita)|como (?:un |una )?(?:trapo|trapito|munec[oa] de trapo|gelatina)|desvanec\w*|convulsion(?:a|o|ando|aba)\w*|(?:tiene|tuvo|teniendo|dio|dando|con|otra|una|le dio una) (?:otra |otro |el |la |un |una )*(?:convulsion\w*|crisis convulsiva|ataques?(?! de (?:tos|risa|hipo|nervios)))|(?:le )?(?:dio|esta dando) un ataque|oj(?:it)?os (?:\w+ ){0,2}(?:en blanco|blancos|voltead(?:it)?os|virad(?:it)?os|para atras|para arriba|hacia atras|ido|perdidos)|se le (?:van|voltean|voltearon|fueron|ponen|pusieron|viran|viraron) los oj(?:it)?os|letarg\w*|desguanz\w*|sin vida|colaps\w*|(?:tembl\w*|tiembl\w*|sacud\w*) (?:tod[oa]|todo el cuerpo|el cuerpo|sin parar)|se esta sacudiendo|sacudidas|perdio el (?:conocimiento|sentido)|no esta consciente)\b/g,
-    near: /\b(?:(?:muy|bien|tan|demasiado|super|mas|bastante) (?:dormid\w*|dormilon\w*|sueno|cansad\w*|debil)|somnolient\w*|adormilad\w*|adormec\w*|decaid\w*|desganad\w*|debil\w*|tembl\w*|tiembl\w*|aletargad\w*|convulsion\w*|mucho sueno|no es (?:el|ella) mism[oa]|(?:esta|como) (?:ida?|perdid[oa]|atontad[oa]|apagad[oa])|sin energia|apagad[oa])\b/g,
+    near: /\b(?:(?:muy|bien|tan|demasiado|super|mas|bastante) (?:dormid\w*|dormilon\w*|sueno|cansad\w*|debil)|somnolient\w*|adormilad\w*|adormec\w*|decaid\w*|desganad\w*|debil\w*|tembl\w*|tiembl\w*|aletargad\w*|convulsion\w*|mucho sueno|no es (?:el|ella) mism[oa]|(?:esta|como) (?:ida?|perdid[oa]|atontad[oa]|apagad[oa])|sin energia|apagad(?:it)?[oa])\b/g,
   },
   {
     sign: 'bleeding',
-    sure: /\b(?:no (?:se )?(?:le |me )?(?:quita|corta|detiene|para|contiene|frena|ataja|estanca|cede|puedo (?:parar|detener|cortar|contener)(?:le|sela)?) (?:la |el )?(?:sangr|hemorrag)\w*|sangre y (?:mas )?sangre|empapad\w* (?:\w+ ){0,3}(?:de|en|con) sangre|(?:no|ni) (?:\w+ ){0,2}?(?:para|deja|paro|detiene|detener|parar|contener|dejado|parado|deja)(?: \w+){0,2} (?:de )?(?:sangr\w*)|sangr(?:a|ando|ado|ar|o|aba|ada|an)\b|sangramiento|sangrad[oa]|hemorrag\w*|emorrag\w*|desangr\w*|(?:much[oa]|muchisima|bastante|demasiada|harta|tanta|monton de|llen[oa] de|banad[oa] (?:en|de)|empapad[oa] (?:de|en|con)|charco de|chorro de|chorros de|borbotones de) sangre|sangre (?:much[oa]|muchisima)|sangre (?:\w+ ){0,5}(?:por todos? (?:lados|partes)|a chorros?|chorreando|sin parar|no para|no se detiene|que no (?:se |le |me )*(?:para|deja|cesa|corta|detiene|quita)|a borbotones|brotando)|chorre\w+ (?:de )?sangre)\b/g,
+    sure: /\b(?:no (?:se )?(?:le |me )?(?:quita|corta|detiene|para|contiene|frena|ataja|estanca|cede|puedo (?:parar|detener|cortar|contener)(?:le|sela)?) (?:la |el )?(?:sangr|hemorrag)\w*|sangre y (?:mas )?sangre|empapad\w* (?:\w+ ){0,3}(?:de|en|con) sangre|(?:empap|remoj|encharc|inund|traspas|llen|manch|moj)(?:o|a|ando|ado|amos|aron) (?:ya |como |casi )*(?:\d+|varias|vari[oa]s|otra|otro|toda|todo|una|un|la|el|su) (?:\w+ )?(?:gasas?|gasitas?|compresas?|toall\w+|trapos?|panal\w*|servilletas?|pan(?:o|uel)\w*|vendas?|sabanas?|camis\w+|blusa|playera|pijama|ropa|cobijas?|cama)(?: \w+){0,3} (?:de|en|con) sangre|(?:\d+|varias|muchas) (?:gasas?|gasitas?|compresas?|toall\w+|trapos?|panales|vendas?) (?:llen\w+ |empapad\w+ |mojad\w+ )?(?:de|en|con) sangre|sangre (?:\w+ ){0,4}(?:empap|traspas|encharc)\w*|(?:no|ni) (?:\w+ ){0,2}?(?:para|deja|paro|detiene|detener|parar|contener|dejado|parado|deja)(?: \w+){0,2} (?:de )?(?:sangr\w*)|sangr(?:a|ando|ado|ar|o|aba|ada|an)\b|sangramiento|sangrad[oa]|hemorrag\w*|emorrag\w*|desangr\w*|(?:much[oa]|muchisima|bastante|demasiada|harta|tanta|monton de|llen[oa] de|banad[oa] (?:en|de)|empapad[oa] (?:de|en|con)|charco de|chorro de|chorros de|borbotones de) sangre|sangre (?:much[oa]|muchisima)|sangre (?:\w+ ){0,5}(?:por todos? (?:lados|partes)|a chorros?|chorreando|sin parar|no para|no se detiene|que no (?:se |le |me )*(?:para|deja|cesa|corta|detiene|quita)|a borbotones|brotando)|chorre\w+ (?:de )?sangre)\b/g,
     near: /\b(?:(?:dejo|paro|para) de sangrar|supur\w*)\b/g,
   },
   {
     sign: 'fresh-blood',
     sure: /\b(?:sangre|sangrecita|sangrit[ao]|sanguinolent\w*|ensangrent\w*|sanguin\w*)\b/g,
-    near: /\b(?:rosad\w*|rosit\w*|rojiz\w*|rojit\w*|(?:liquido|algo|cosa|manchit\w*|color) (?:rosa|roj[oa])|(?:borra|pozo|asiento|granos|posos?) de cafe)\b/g,
+    near: /\b(?:rosad\w*|rosit\w*|rojiz\w*|rojit\w*|(?:liquido|algo|cosa|manchit\w*|color) (?:rosa|roj[oa])|(?:borra|pozo|asientos?|granos|posos?|cuncho|zurrapa|sedimento) de(?:l)? cafe|cafe (?:molido|quemado))\b/g,
   },
   {
     sign: 'hard-belly',
@@ -66,7 +71,7 @@ export const signWords: readonly SignWords[] = [
   {
     sign: 'tight-belly',
     sure: new RegExp(
-      `\\b(?:${belly}${copula} (?:mas (?:dur|hinchad|inflamad|rigid)[oa]|tens[oa]|apretad\\w*|inflad\\w*|inflando\\w*|inflo|duplic\\w*|al doble|grande|grandota|gord[oa]|llen[oa]|firme|creciendo|gases|abombad\\w*|globo)|(?:tens[oa]|apretad\\w*|infl(?:ad\\w*|o|ando\\w*)|abombad\\w*)(?: (?:la|el|su|de|del|que|hace|rato|un|antes|ayer|anoche|hoy|ahora|ya|esta|esa|tiene|manana|noche)){0,6} ${belly})\\b`,
+      `\\b(?:${belly}${copula} (?:mas (?:dur|hinchad|inflamad|rigid)[oa]|tens[oa]|apretad\\w*|inflad\\w*|inflando\\w*|inflo|duplic\\w*|al doble|grande|grandota|gord[oa]|llen[oa]|firme|tirante|tirantit[oa]|estirad[oa]|restirad[oa]|templad[oa]|creciendo|gases|abombad\\w*|globo)|(?:tens[oa]|apretad\\w*|infl(?:ad\\w*|o|ando\\w*)|abombad\\w*)(?: (?:la|el|su|de|del|que|hace|rato|un|antes|ayer|anoche|hoy|ahora|ya|esta|esa|tiene|manana|noche)){0,6} ${belly})\\b`,
       'g',
     ),
   },
@@ -78,7 +83,7 @@ export const signWords: readonly SignWords[] = [
   {
     sign: 'vomit',
     sure: new RegExp(
-      `\\b(?:${vomits}(?: \\w+){0,5} (?:\\d+|varias|muchas|tantas|demasiadas) veces|(?:\\d+|varias|muchas|tantas|demasiadas) veces (?:\\w+ ){0,3}${vomits}|(?:bota|botando|boto|echa|echando|echo|saca|sacando|saco|tira|tirando|tiro|sale|saliendo|salio|escup\\w*|expuls\\w*)(?: \\w+){0,4} ${green}(?: \\w+){0,2} por (?:la |su )?(?:boca|boquita)|(?:vomit\\w*|vomit[oó]|devolv\\w*|devuelv\\w*|arroj\\w*|guacare\\w*|regurgit\\w*|basc\\w*|deposo)(?: \\w+){0,4} ${green}|(?:verd\\w*|bilis)(?: \\w+){0,2} (?:vomit\\w*|arroj\\w*)|(?:[2-9]|varios|muchos) vomitos?|volvi\\w* (?:todo )?(?:el |la )?(?:estomago|leche|comida)(?: \\w+){0,2} (?:otra vez|de nuevo|veces)|(?:vomit\\w*|trasboc\\w*|devolv\\w*|devuel[tv]\\w*|arroj\\w*)(?: \\w+){0,2} (?:muchas veces|varias veces|a cada rato|cada (?:que|vez|rato|toma|comida)|tod[oa]s?|sin parar|\\d+ veces|otra vez|de nuevo|seguido|mucho|muchisimo|bastante|constante\\w*|todo el (?:dia|tiempo)|toda la noche|a chorros?|en proyectil)|(?:no (?:para|deja|ha parado|ha dejado) de|sigue|lleva|esta|sin parar de|cada vez mas|mucho|much[oa]s|varios|empezo a|comenzo a) (?:vomit\\w*|devolver|devolviendo|arroj(?:ar|ando))|vomitando|vomita|devolviendo|bilis|bilioso)\\b`,
+      `\\b(?:${vomits}(?: \\w+){0,5} (?:\\d+|varias|muchas|tantas|demasiadas) veces|(?:\\d+|varias|muchas|tantas|demasiadas) veces (?:\\w+ ){0,3}${vomits}|(?:bota|botando|boto|echa|echando|echo|saca|sacando|saco|tira|tirando|tiro|sale|saliendo|salio|escup\\w*|expuls\\w*)(?: \\w+){0,4} ${green}(?: \\w+){0,2} por (?:la |su )?(?:boca|boquita)|(?:vomit\\w*|vomit[oó]|devolv\\w*|devuelv\\w*|arroj\\w*|guacare\\w*|regurgit\\w*|basc\\w*|deposo)(?: \\w+){0,4} ${green}|(?:verd\\w*|bilis)(?: \\w+){0,2} (?:vomit\\w*|arroj\\w*)|(?:[2-9]|varios|muchos) vomitos?|volvi\\w* (?:todo )?(?:el |la )?(?:estomago|leche|comida)(?: \\w+){0,2} (?:otra vez|de nuevo|veces)|(?:vomit\\w*|trasboc\\w*|devolv\\w*|devuel[tv]\\w*|arroj\\w*)(?: \\w+){0,2} (?:muchas veces|varias veces|a cada rato|cada (?:que|vez|rato|toma|comida)|tod[oa]s?|sin parar|\\d+ veces|otra vez|de nuevo|seguido|mucho|muchisimo|bastante|constante\\w*|todo el (?:dia|tiempo)|toda la noche|a chorros?|en proyectil)|(?:no (?:para|deja|ha parado|ha dejado) de|sigue|lleva|sin parar de|cada vez mas|mucho|much[oa]s|varios|empezo a|comenzo a) (?:vomit\\w*|devolver|devolviendo|arroj(?:ar|ando))|esta (?:vomit\\w*|devolviendo|arrojando)${notMilk}|(?:vomitando|vomita)${notMilk}|devolviendo|bilis|bilioso)\\b`,
       'g',
     ),
     near: /\b(?:vomit\w*|trasboc\w*|volvi\w* (?:todo )?(?:el |la )?(?:estomago|leche|comida)|devolvi\w*|arrojo|arcad\w*|arqu\w+ada\w*|arquead\w*|nause\w*|ascos?|regurgit\w*|ganas de vomitar|guacare\w*|(?:bota|botando|boto|echa|echando|echo|saca|sacando|saco|tira|tirando|tiro|sale|saliendo|salio)(?: (?!sonda\b|tubo\b|boton\b)\w+){1,5} por (?:la |su )?(?:boca|boquita)|buitre\w*|huacare\w*|eructa\w*)\b/g,
@@ -90,7 +95,7 @@ export const signWords: readonly SignWords[] = [
   },
   {
     sign: 'pain',
-    sure: /\b(?:encog\w* (?:las |sus )?(?:pierna|rodilla)s?|quej\w* de(?:l)? dolor\w*|(?:llor|chill|quej|grit)\w* (?:cuando|si|al) (?:se )?(?:lo |la |le )?(?:toc|apriet|apret|mov|muev)\w*|dolor\w*|duele\w*|dolid\w*|adolorid\w*|dolio|dolia\w*|dolieron|doliendo\w*|ardor|arde(?! en\b)|ardiendo(?:le)|colicos?|retortij\w*|calambres?|sensible)\b/g,
+    sure: /\b(?:encog\w* (?:las |sus )?(?:pierna|rodilla)s?|quej\w* de(?:l)? dolor\w*|(?:llor|chill|quej|grit)\w* (?:cuando|si|al) (?:se )?(?:lo |la |le )?(?:toc|apriet|apret|mov|muev)\w*|dolor\w*|duele\w*|dolid\w*|adolorid\w*|dolio|dolia\w*|dolieron|doliendo\w*|ardor|arde(?! en\b)|ardiendo(?:le)|colicos?|retortij\w*|calambres?|sensible|(?:empez\w*|empiez\w*|comenz\w*|comienz\w*|vuelv\w*|volvi\w*|puso) a doler(?:le)?)\b/g,
     near: /\b(?:molest\w*|incomod\w*|quej\w*|gim(?:e|i|ot)\w*|irritad[oa] del? dolor)\b/g,
   },
   {
@@ -101,11 +106,11 @@ export const signWords: readonly SignWords[] = [
 
 /** Words that make any sign small, so that it is asked about. */
 export const small =
-  /\b(?:(?:muy |un )?(?:poco|poquit\w*|poquitin|tantit\w*|pelin|chin|tris|pizca|pedacito)(?: de)?|gotit\w*|gotas?|mancha|manchit\w*|puntit\w*|puntos?|hilit\w*|hilos?|rastr\w*|rastros?|leve\w*|levemente|liger\w*|apenas|casi nada|minim\w*|algo de|raya|rayita|restos?|tantico|(?:no|ni) (?:mucho|mucha|tanto|tanta)|medio|nada mas)\b/;
+  /\b(?:(?:muy |un )?(?:poco|poquit\w*|poquitin|tantit\w*|pelin|chin|tris|pizca|pedacito)(?: de)?|gotit\w*|gotas?|mancha|manchit\w*|puntit\w*|puntos?|hilit\w*|hilos?|rastr\w*|rastros?|leve\w*|levemente|liger\w*|apenas(?! (?:le|la|lo|se|me|abr\w*|empez\w*|comenz\w*|puse|termin\w*|comio|tomo|com\w+|toco|toque|mueve|movi\w*)\b)|casi nada|minim\w*|algo de|raya|rayita|restos?|tantico|(?:no|ni) (?:mucho|mucha|tanto|tanta)|medio|nada mas)\b/;
 
 /** A negation reaches forward over words that only lead up to the sign. */
 export const negator =
-  /\b(?:no(?! (?:se |le |la |lo |me )*(?:para|paran|paraba|deja|dejan|cesa|cesan)\b)(?! vomit\w+ (?:\d|una|varias|muchas|otra|todo|mucho))|ni|sin|nada de|ningun|ninguna|ninguno|ningunos|ningunas|nunca|tampoco|jamas|niega|cero|libre de|nadie)\b(?! (?:solo|se si|estoy segur|estamos segur))/g;
+  /\b(?:no(?! (?:se |le |la |lo |me )*(?:para|paran|paraba|deja|dejan|cesa|cesan)\b)(?! vomit\w+ (?:\d|una|varias|muchas|otra|todo|mucho))|ni|sin|nada de|ningun|ninguna|ninguno|ningunos|ningunas|nunca|tampoco|jamas|niega|cero|libre de|nadie|(?<![\d.,:/] ?)0(?= [a-z]))\b(?! (?:a|y|positivo|negativo|ml|mls|cc|grados|horas?|solo|se si|estoy segur|estamos segur))/g;
 
 /** A word that may stand between a negation and its sign without ending its reach. */
 export const reach =
@@ -120,11 +125,11 @@ export const unsureOfSign =
 
 /** A fear, a rule asked about, or a question: not something that is there. */
 export const supposed =
-  /\b(?:que pasa si|que (?:hago|hacemos|debo hacer) (?:si|en caso)|(?<!\d )y si (?:le|se|la|lo|tiene|empieza|le da|hay|sale|presenta|vomita|sangra)|en caso (?:de|que)|por si (?:acaso|le|se|tiene)|si (?:llega a|llegara|tuviera|hubiera|empezara|empieza a|llegase|presenta|presentara|le llega|se llega|se pusiera|se pone|le da|le diera|saliera)|(?:me da|tengo|con) (?:mucho )?miedo (?:de |a )?(?:que )?|(?:le )?(?:puede|podria|va a|vaya a|pueda) (?:dar(?:le)?|tener|pasar(?:le)?|empezar|ponerse|salir(?:le)?|sangrar|doler(?:le)?|vomitar)|(?:debo|hay que|tengo que|estoy|estare|estamos) (?:vigilar|fijarme|estar pendiente|pendientes?|observar|vigilando|atent[oa]s?)|es normal|como se (?:si|ve)|como (?:distingo|reconozco)|para (?:evitar|prevenir)|evitar|prevenir|riesgo de|que (?:es|significa)|a que se refiere|cuanta (?:sangre|fiebre) es|le (?:va|ira) a doler|le dolera)\b/;
+  /\b(?:que pasa si|que (?:hago|hacemos|debo hacer) (?:si|en caso)|(?<!\d )y si (?:le|se|la|lo|tiene|empieza|le da|hay|sale|presenta|vomita|sangra)|en caso (?:de|que)|por si (?:acaso|le|se|tiene)|si (?:llega a|llegara|tuviera|hubiera|empezara|empieza a|llegase|presenta|presentara|le llega|se llega|se pusiera|se pone|le da|le diera|saliera)|(?:me da|tengo|con) (?:mucho )?miedo (?:de |a )?(?:que )?|(?:le )?(?:puede|podria|va a|vaya a|pueda) (?:dar(?:le)?|tener|pasar(?:le)?|empezar|ponerse|salir(?:le)?|sangrar|doler(?:le)?|vomitar)|(?:debo|hay que|tengo que|estoy|estare|estamos) (?:vigilar|fijarme|estar pendiente|pendientes?|observar|vigilando|atent[oa]s?)|es normal|como se (?:si|ve)|como (?:distingo|reconozco)|para (?:evitar|prevenir)|evitar|prevenir|riesgo de|que (?:es|significa)|a que se refiere|cuanta (?:sangre|fiebre) es|le (?:va|ira) a doler|le dolera|si (?:le |se |la |lo |me |no )*[a-z]+(?: [a-z]+){0,4},? (?:entonces )?(?:que (?:hago|hacemos|debo|debemos)|a donde|a quien|debo|puedo|tengo que)\b)\b/;
 
 /** Trouble breathing that has not begun: "que hago si deja de respirar". Told of as there, again or lasting, it is no fear. */
 export const feared =
-  /\b(?:(?:que pasa|que hago|que hacemos|por) si|miedo (?:de |a )?que|en caso de que) (?:me |se )?(?:le )?(?:deja(?:ra)? de respirar|para(?:ra)? de respirar|ahoga(?:ra)?|ahogue|deje de respirar|atraganta(?:ra)?|atragante|asfixi[ae]|falta el aire)\b(?! (?:otra vez|de nuevo|como|cada|tanto|mucho|ahora|cuando)\b)/g;
+  /\bcomo (?:se|sabe|saber|puedo saber|sabria|sabemos|distingo|reconozco|noto|veo|me doy cuenta)(?: yo)? (?:si|de que|que|cuando) (?:(?:le |la |lo |se |no |esta |anda |ella |el )*respir\w+(?: (?:mal|bien|rar[oa]|feo|normal|con \w+|agitad\w*|rapido))?|(?:le )?(?:cuesta|falta|tiene|hay)(?: \w+){0,3} (?:respirar|aire))|\b(?:(?:que pasa|que hago|que hacemos|por) si|miedo (?:de |a )?que|en caso de que) (?:me |se )?(?:le )?(?:deja(?:ra)? de respirar|para(?:ra)? de respirar|ahoga(?:ra)?|ahogue|deje de respirar|atraganta(?:ra)?|atragante|asfixi[ae]|falta el aire)\b(?! (?:otra vez|de nuevo|como|cada|tanto|mucho|ahora|cuando)\b)/g;
 
 /** Said of another time. */
 export const past =
@@ -152,6 +157,15 @@ export const otherPerson =
 
 /** Words that only look like signs. */
 export const lookalikes: readonly RegExp[] = [
+  // A call or a message given back.
+  /\b(?:devolv\w*|devuelv\w*|regres\w*) (?:la |el |las |mi |su |una )?(?:llamad\w+|mensaj\w+|telefonazo)\b/g,
+  // "Como lo que vomita siempre": what it looks like.
+  /\b(?:como|igual que|igual a|parecido a) (?:lo que|cuando) (?:(?:ella|el|la nina|el nino|siempre|normalmente) )*(?:vomit\w*|devuelv\w*|arroj\w*|regurgit\w*|bota|escupe)(?: siempre| normalmente)?/g,
+  // The caller's own fever.
+  /\byo (?:tambien |si |misma |ya )*(?:tengo|traigo|ando con|estoy con) (?:mucha |mucho |un poco de |algo de )?(?:fiebre|calentura|temperatura|nauseas?|vomitos?|dolor\w*(?: de [a-z]+)?)\b/g,
+  // Of another time, and over: "antes convulsionaba, ahora ya no".
+  /\b(?:el|la|los|las|del|su) (?:vomit\w*|fiebre|calentura|sangrado|diarrea|dolor) (?:de |del )(?:la semana pasada|mes pasado|hace (?:\d+ |un |una |unos |unas |varios )?(?:dias?|semanas?|mes(?:es)?)|ayer|antier)[^.;!?]{0,12}\b(?:y a |ya )?se (?:le )?(?:quito|paso|fue|curo)\b/g,
+  /(?<=^|[.;!?] ?)(?:antes(?! de (?:que|ahora))|la semana pasada|(?<!d)el (?:mes|ano) pasado|cuando (?:nacio|era bebe))\b[^.;!?]{1,60}\b(?:ahora (?:y a|ya) no|ahora no|hoy (?:y a|ya) no|hoy no|(?:y a|ya) se le (?:quito|paso)|(?:y a|ya) no)(?= ?$| ?[.,;!])/g,
   // Thin, said of what is eaten or comes back; soft, of the belly.
   /\b(?:lech\w*|yogur\w*|crema|atole|avena|sopa|pure|papilla|caldo|liquid\w*|contenido|jug\w*|formula|popo|caca|evacuacion\w*|moco\w*|saliva|baba|panz\w*|panc\w*|barrig\w*|guat\w*|abdomen|estomag\w*|vientre|tripa|tripita)(?: (?!esta\b|anda\b|ella\b|nin)[a-z]+){0,7} (?:aguad|aguach|guang|flojit)\w*|\baguad\w*(?: (?:como|tipo|igual que))(?: (?:la|el|un|una))? (?:lech|yogur|crema|atole|avena|sopa|formula)\w*/g,
   // Another time, and not now.
@@ -170,7 +184,7 @@ export const lookalikes: readonly RegExp[] = [
   // The weather's.
   /\bsud(?:a|ando|or\w*|oros[oa])(?: \w+)? (?:porque|por|de|con)(?: (?:hace|hacen|el|la|tanto|puro|este|esta|mucho|aqui|estamos|a))* (?:\d+ grados|calor\w*|bochorno|verano|sol)\b/g,
   /\bahog\w*(?: pero)? de (?:la |pura |tanta )?risa\b|\bsoy yo (?:la|el) que no (?:puede|puedo) respirar\b|\bno es (?:de|por) dolor\b/g,
-  /\b(?:(?:mi|su|la|el) (?:espos[oa]|marido|mama|papa|suegr[oa]|herman[oa]|cunad[oa]|ti[oa]|prim[oa]|abuel[oa]|vecin[oa]|comadre|compadre|padrino|madrina|ninera|jef[ea]|pediatra|cirujan[oa]|clinica|hospital|consultorio|doctora?|enfermera)|(?:en (?:el|su)|al) trabajo)(?: (?:que|la|lo|sabe|es|esta|trabajando|de|guardia))*(?: y| pero)?(?: el| ella)? (?:ya |tampoco |todavia )?(?:no )?(?:me |nos )?contesta\w*(?! (?:la|el|mi|su) (?:nin|beb|hij|nen))|\bno (?:me |nos )?contesta\w* (?:el |al |mis? |las? )?(?:telefono|cel\w*|llamadas?|mensajes?)\b/g,
+  /\b(?:(?:mi|su|la|el) (?:espos[oa]|marido|mama|papa|suegr[oa]|herman[oa]|cunad[oa]|ti[oa]|prim[oa]|abuel[oa]|vecin[oa]|comadre|compadre|padrino|madrina|ninera|jef[ea]|pediatra|cirujan[oa]|clinica|hospital|consultorio|doctora?|enfermera)|(?:en (?:el|su)|al) trabajo)(?: (?:que|la|lo|sabe|es|esta|trabajando|de|guardia))*(?: y| pero)?(?: el| ella)? (?:ya |tampoco |todavia )?(?:no )?(?:me |nos )?contesta\w*(?! (?:la|el|mi|su) (?:nin|beb|hij|nen))|\bno (?:me |nos )?contesta\w* (?:el |al |mis? |las? )?(?:telefono|cel\w*|llamadas?|mensajes?)\b|\b(?:pregunt|llam|marc|telefone|habl|escrib|avis)\w* (?:ya )?(?:a|con) (?:la|el|mi|su|otra|otro|una) (?!nin|beb|nen|hij|chiquit|peque)[a-z]+(?: [a-z]+)?(?: pero| y| que)* (?:no|tampoco|nadie) (?:me |nos )?(?:contest|respond)\w*/g,
   /\bme (?:sangra|sangran|duele|duelen) (?:la|el|los|las|un) (?:mano|manos|dedo|dedos|brazo)(?: a mi)?\b/g,
   /\b(?:como|parece) (?:de )?(?:el |un )?vomit\w*\b|\b(?:amarill\w*|verd\w*|cafe|beige) (?:muy )?palid\w*/g,
   /\b(?:para(?: que)? no(?: se)?|sin) (?:despert|despiert)\w*/g,
@@ -205,7 +219,7 @@ export const or = ' o ';
 export const listed = / (?:o|u|ni) /;
 /** Where a statement inside a sentence ends. */
 export const statementEnd =
-  /\||\b(?:(?:pero|solo|solamente|nada mas)(?! (?:es |fue |muy |solo |nada mas |como |son )*(?:un |una |unas |unos )?(?:poc|poquit|tantit|leve|gotit|gotas?|hilit|manchit|puntit|\d got))|excepto|sino|aunque|luego|entonces|porque|lo que|salvo|menos)\b|\by\b(?! (?:muy |bien |super |toda? )?(?:dur|hinchad|inflamad|inflad|tens|ties|rigid|distendid)\w*)|\be\b/;
+  /\||\b(?:(?:pero|solo|solamente|nada mas)(?! (?:es |fue |muy |solo |nada mas |como |son )*(?:un |una |unas |unos )?(?:poc|poquit|tantit|leve|gotit|gotas?|hilit|manchit|puntit|\d got))|excepto|sino|aunque|luego|entonces|porque|lo que|salvo|menos)\b|\by\b(?! (?:(?:muy|bien|super|toda?|esta|la|lo|tiene|siente|se|le|puso|ve|ya|medio|como|anda|trae|quedo|con) ){0,4}(?:dur[oa]|durisim|durit|hinchad|inflamad|inflad|tens|ties|rigid|distendid|sud(?:a|ando|or|oros[oa]|ad[oa])\b|palid|helad)\w*)|\be\b/;
 /** "Y no, ella no sangra": a no that belongs to the denial after it. */
 export const noBefore = /\bno,? (?:el|ella|la nina|el nino) $/;
 /** "Fever: no". */

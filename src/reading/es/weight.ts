@@ -11,7 +11,7 @@ export const gram = 'g\\b|gr\\b|grs\\b|gms?\\b|gramos?\\b';
 export const kilogramAlone = /\b(?:kgs?|kilos?|kilogramos?|quilos?)\b/;
 export const poundAlone = /\b(?:lbs?|libras?|pounds?)\b/;
 export const weighs =
-  /\b(?:pesa|peso|pesaba|pesando|peza|pesan)(?: es| de| como| unos| unas| aproximadamente| casi| alrededor| mas o menos| en| actual| fue|:)* (\d+(?:\.\d+)?)(?! ?(?:mes|semanas?|anos?|dias?|:|\/|am\b|pm\b|minutos?|horas?))/;
+  /\b(?:pesa|peso|pesaba|pesando|peza|pesan|pesaron|pesamos)(?: es| de| como| unos| unas| aproximadamente| casi| alrededor| mas o menos| en| actual| fue|:)* (\d+(?:\.\d+)?)(?! ?(?:mes|semanas?|anos?|dias?|:|\/|am\b|pm\b|minutos?|horas?))/;
 /** The number is only a bound above, or below, the weight. */
 export const atMost =
   /(?:\b(?:menos de|debajo de|abajo de|no (?:pasa|pasaba) de|hasta|maximo|no mas de|menor (?:de|a))|<) ?(?:como |unos |unas |los |las )?\d/;
@@ -20,7 +20,7 @@ export const atLeast =
   /(?:\b(?:mas de|arriba de|por lo menos|al menos|minimo|pasad[oa] de|pasa de|mayor (?:de|a))|>) ?(?:como |unos |unas |los |las )?\d/;
 /** A mass that is not the child's weight now. */
 export const otherMass =
-  /\b(?:no|en vez de|en lugar de) \d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|libras?)?|\b(?:bajo|perdio|subio|gano|aumento|ha (?:bajado|subido|ganado)|nacio|al nacer|peso al nacer) (?:con |de |peso |pesando |como |casi |fue )*\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|libras?|gramos?|grs?|g|oz|onzas?)\b(?:(?: y| con)? ?\d+ ?(?:oz|onzas?|gramos?|grs?|g)?\b)?|\b\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|libras?)(?: (?:con )?\d+)? (?:al nacer|cuando nacio)\b/g;
+  /\b(?:yo (?:solo |sola |sol[oa] |misma? )?peso|mi peso(?: es)?(?: de)?|conmigo(?: pesa| marca| dice)?|yo (?:con (?:el|ella)|cargand\w+)) (?:como |unos |casi |es |son )*\d+(?:\.\d+)?(?: ?(?:kgs?|kilos?|lbs?|libras?))?|\b(?:si|cuando|al) (?:lo |la )?(?:carg|abraz)\w*[^.;!?\d]{0,40}\d+(?:\.\d+)?(?: ?(?:kgs?|kilos?|lbs?|libras?))?|\b(?:cargand\w+|en brazos|juntos|los dos|las dos)[^.;!?\d]{0,30}\d+(?:\.\d+)?(?: ?(?:kgs?|kilos?|lbs?|libras?))?|\b(?:no|en vez de|en lugar de) \d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|libras?)?|\b(?:bajo|perdio|subio|gano|aumento|ha (?:bajado|subido|ganado)|nacio|al nacer|peso al nacer) (?:con |de |peso |pesando |como |casi |fue )*\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|libras?|gramos?|grs?|g|oz|onzas?)\b(?:(?: y| con)? ?\d+ ?(?:oz|onzas?|gramos?|grs?|g)?\b)?|\b\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|libras?)(?: (?:con )?\d+)? (?:al nacer|cuando nacio)\b/g;
 /** Numbers that are no weight. */
 export const otherNumbers: readonly RegExp[] = [
   /\b\d+(?:\.\d+)? ?-?(?:anos?|mes(?:es)?|semanas?|dias?|minutos?|mins?|min|horas?|hrs?|ml|cc|cm|gramos?|gms?|grs?|pulgadas?|fr|french|am|pm|%|metros?)\b(?: de edad)?/g,

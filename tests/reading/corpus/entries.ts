@@ -92,7 +92,7 @@ const text = z.strictObject({
   expect: expectation.optional(),
   asking: state.asking.optional(),
   tubeIn: state.tubeIn.optional(),
-  clarifying: z.enum(['sign', 'unit', 'how', 'last-seen', 'look']).optional(),
+  clarifying: z.enum(['sign', 'unit', 'how', 'last-seen', 'look', 'doubt']).optional(),
   bareWeight: z.number().optional(),
 });
 const file = z.strictObject({
