@@ -97,6 +97,13 @@ export const guards = {
     assertEvent(event, 'signs');
     return signsToClarify(noteBeside(context, event), event).length > 0;
   },
+  /** Asked whether there is a fever, the text says once more that the child feels hot, and no other sign surely. */
+  feverSaidAgain: ({ context, event }: Now) => {
+    assertEvent(event, 'signs');
+    return context.clarify === 'fever' && event.sure.length === 0 && event.near.includes('fever');
+  },
+  feverIsNoDanger: ({ context, event }: Now) =>
+    context.clarify === 'fever' && gates.gravest(context, ['fever'], event) !== 'danger',
   clarifiesWarning: ({ context, event }: Now) =>
     context.clarify !== null && gates.gravest(context, [context.clarify], event) === 'warning',
   stepIs: ({ event }: Now, params: { step: 1 | 2 | 3 }) => {

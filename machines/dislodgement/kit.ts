@@ -189,7 +189,11 @@ export const kit = setup({
       danger: {
         named: [
           ...(context.danger?.named ?? []),
-          ...(event.type === 'signs' ? event.sure : context.clarify === null ? [] : [context.clarify]),
+          ...(event.type === 'signs' && event.sure.length > 0
+            ? event.sure
+            : context.clarify === null
+              ? []
+              : [context.clarify]),
         ],
       },
       outcome: null,

@@ -24,7 +24,30 @@ function dangerSigns(entry: Asks) {
   });
 }
 
-/** A sign said in a small or doubtful way: yes makes it the danger or the warning it would be. */
+const warningAfterAll = {
+  target: '#dislodgement.deciding',
+  actions: [
+    'noteTold' as const,
+    'noteWarning' as const,
+    { type: 'preface' as const, params: { key: 'feverOrWarning' as const } },
+    'pageIfWanted' as const,
+  ],
+};
+const [unreadOnce, unreadTwice] = unread('unwell');
+/** A fever nobody is sure of is no emergency in a child who is past the age for it; a nurse is told. */
+const feverLeftOpen = {
+  guard: 'feverIsNoDanger' as const,
+  target: '#dislodgement.deciding',
+  actions: [
+    'denySign' as const,
+    'noteTold' as const,
+    'pageIfWanted' as const,
+    { type: 'page' as const, params: { reason: 'unread' as const } },
+    { type: 'preface' as const, params: { key: 'goesToNurse' as const } },
+  ],
+};
+
+/** A sign said in a small or doubtful way: yes, or a child who feels hot once more, makes it the danger or the warning it would be. */
 const clarify = kit.createStateConfig({
   meta: { asking: 'unwell', clarifying: 'sign' },
   entry: {
@@ -36,17 +59,17 @@ const clarify = kit.createStateConfig({
   },
   on: {
     'answer.unwell': [
-      {
-        guard: and(['saysYes', 'clarifiesWarning']),
-        target: '#dislodgement.deciding',
-        actions: ['noteTold', 'noteWarning', { type: 'preface', params: { key: 'feverOrWarning' } }, 'pageIfWanted'],
-      },
+      { guard: and(['saysYes', 'clarifiesWarning']), ...warningAfterAll },
       plainYes,
       // "No" to one doubtful sign does not answer the whole list.
       { target: '#dislodgement.deciding', actions: ['denySign', 'noteTold', 'pageIfWanted'] },
     ],
-    unclear: unread('unwell'),
-    smallTalk: unread('unwell'),
+    signs: [
+      { guard: and(['feverSaidAgain', 'clarifiesWarning']), ...warningAfterAll },
+      { ...plainYes, guard: 'feverSaidAgain' },
+    ],
+    unclear: [unreadOnce, feverLeftOpen, unreadTwice],
+    smallTalk: [unreadOnce, feverLeftOpen, unreadTwice],
     told: toldNothing('unwell'),
   },
   initial: 'open',

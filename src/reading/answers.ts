@@ -8,6 +8,7 @@ import { howIn } from './howIn.ts';
 import { ownTube } from './ownTube.ts';
 import { ph } from './ph.ts';
 import {
+  afterIn,
   confirm,
   contents,
   fedLately,
@@ -57,7 +58,7 @@ export const readers: Readonly<Record<QuestionKey, Reader>> = {
   'came-out': (said, _, heard) =>
     event(cameOut(said), heard, (value) => ({ ...heard, type: 'answer.came-out', value })),
   'after-in': (said, signs, heard) =>
-    event(unwell(said, signs), heard, (value) => ({ ...heard, type: 'answer.after-in', value })),
+    event(afterIn(said, signs), heard, (value) => ({ ...heard, type: 'answer.after-in', value })),
   strips: (said, _, heard) => event(strips(said), heard, (value) => ({ ...heard, type: 'answer.strips', value })),
   contents: (said, _, heard) => event(contents(said), heard, (value) => ({ ...heard, type: 'answer.contents', value })),
   ph: (said, _, heard) => event(ph(said), heard, (value) => ({ ...heard, type: 'answer.ph', value })),

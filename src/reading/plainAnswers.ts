@@ -75,6 +75,12 @@ function deniesOnly(said: Said, { denied, rest }: SignsHeard): boolean {
   return denied.length > 0 && wordsOf(rest).every((word) => word.search(said.words.yesNo.plainNo) !== -1);
 }
 
+/** A warning sign since the tube went in; a tube that may have made its own way is one, and so, as the question says, is doubt. */
+export function afterIn(said: Said, heard: SignsHeard): Found<YesNo> {
+  const words = said.words.answers;
+  return words.wrongWay.test(said.plain) || words.onlyUnsure.test(said.plain) ? { value: 'yes' } : unwell(said, heard);
+}
+
 /** How the child is a day later. */
 export function nextDay(said: Said, signs: SignsHeard): Found<YesNo> {
   const words = said.words.answers;
@@ -169,15 +175,16 @@ export function saysOver({
  * Any danger sign. Signs themselves are heard before this; here is only yes, no, or signs said not to be there. Of the
  * asked list a caregiver often answers with the one sign that matters: "no fever" counts as no where nothing else is said.
  */
-export function unwell(said: Said, heard: SignsHeard): Found<YesNo> {
-  const words = said.words.answers;
+export function unwell(whole: Said, heard: SignsHeard): Found<YesNo> {
+  const words = whole.words.answers;
+  const said = part(whole, whole.plain.replace(words.noThermometer, ' | '));
   const plainly = saysOver(said) ? yesNo(said) : { value: 'yes' };
   if (heard.sure.length === 0 && (plainly === null || ('value' in plainly && plainly.value === 'no')))
     return { value: 'no' };
   if (words.notWell.test(said.plain.replace(words.notSoBad, ' '))) {
     return words.startsNo.test(said.plain) ? { unclear: 'two-answers' } : { value: 'yes' };
   }
-  const rest = part(said, heard.rest);
+  const rest = part(said, heard.rest.replace(words.noThermometer, ' | '));
   // "She's asleep, should I wake her?" asks; only a plain yes or no beside a question answers.
   const asks = said.plain.endsWith('?') || words.asksToo.test(said.plain);
   if (asks && yesNo(rest, { strictNo: true }) === null) return { unclear: 'unreadable' };

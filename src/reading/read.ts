@@ -60,7 +60,8 @@ const keptBesideSigns: ReadonlySet<QuestionKey | null> = new Set<QuestionKey | n
 function signsEvent(said: Said, signs: SignsHeard, heard: HeardBeside): Event | null {
   const { sure, near } = signs;
   if (sure.length + near.length === 0) return null;
-  const settled = said.open.clarifying === 'sign' ? yesNo(said) : null;
+  const asked = part(said, said.plain.replace(said.words.answers.noThermometer, ' | '));
+  const settled = said.open.clarifying === 'sign' ? yesNo(asked) : null;
   if (sure.length === 0 && (saysOver(said) || (settled && 'value' in settled))) return null;
   const found = keptBesideSigns.has(said.open.asking) ? answerEvent(said, signs, heard) : null;
   const answer = found !== null && isAnswer(found) ? found : null;

@@ -27,6 +27,34 @@ describe('a doubtful sign being made clear', () => {
     expect(asked().hear(type).hear(type).raised).toEqual(['unwell-unread']);
   });
 
+  it('a child who feels hot, said once more, has a fever', () => {
+    const warned = toContents().near('fever').near('fever');
+    expect(warned.view.disposition).toBe('go-in');
+    expect(warned.raised).toContain('warning-sign');
+    const hot = new Night().tell({ weight: { kg: 4 } }).near('fever');
+    expect(hot.said).toEqual(['clarifySign']);
+    expect(hot.near('fever').view.disposition).toBe('emergency');
+    expect(hot.effects).toContainEqual(
+      expect.objectContaining({ say: expect.objectContaining({ key: 'emergency', params: { signs: ['fever'] } }) }),
+    );
+  });
+
+  it('another one said instead is made clear in its turn', () => {
+    const night = new Night()
+      .tell({ weight: { kg: 4 } })
+      .near('fever')
+      .near('bleeding');
+    expect(night.view.disposition).not.toBe('emergency');
+    expect(night.view).toMatchObject({ asking: 'unwell', clarifying: 'sign' });
+  });
+
+  it('a fever nobody is sure of is no emergency in a child past the age for it', () => {
+    const unsure = (kg: number) => new Night().tell({ weight: { kg } }).near('fever').unclear().unclear();
+    expect(unsure(19).raised).toEqual(['unread']);
+    expect(unsure(19).view).toMatchObject({ asking: 'unwell', clarifying: null });
+    expect(unsure(4).raised).toEqual(['unwell-unread']);
+  });
+
   it('silence is nudged about that question', () => {
     expect(asked().wait(5).effects).toContainEqual(
       expect.objectContaining({ say: { key: 'nudge', params: { asking: 'unwell' }, preface: [] } }),

@@ -164,6 +164,15 @@ export const notWell =
 /** A question of theirs after a statement, with or without its mark. */
 export const asksToo =
   /\b(?:do|should|can|shall|must|could|may) (?:i|we) (?:have to |need to |still )?(?:wake|feed|let|leave|call|take|move|give|wait|go|stop|start)\b|\bis (?:that|this|it) (?:ok|okay|normal|bad|alright)\b/;
+/** Nothing but doubt. */
+export const onlyUnsure =
+  /^(?:(?:um+|uh|hmm+|well|i|im|we|were|really|honestly|ok|sorry|just|am|are) )*(?:not (?:too |really |quite |so |very )?(?:sure|certain)|unsure|dont (?:really )?know|do not know|idk|dunno|no (?:idea|clue)|maybe|might be|possibly|cant tell|cannot tell|hard to (?:say|tell))(?: (?:really|maybe|sorry|tbh|honestly|at all|yet|if so))*[.!?]*$/;
+/** A tube that may have made its own way. */
+export const wrongWay =
+  /(?<!\b(?:not|isnt|doesnt|nothing)(?: (?:feel|look|seem|like|its|it|is|gone|went|going))* )\b(?:under(?:neath)?|beneath) (?:the |her |his |my (?:son|daughter)s )?skin\b|\b(?:in|went) (?:in )?(?:the |a )?wrong (?:place|hole|spot|way)\b|\b(?:not|isnt|dont think|unsure|idk|dont know)(?: (?:sure|certain|if|that|its|it|is|gone|went|think))* in (?:the |his |her )?(?:right (?:place|spot|hole)|stomach|belly)\b/;
+/** Nothing to measure with says nothing of the child. */
+export const noThermometer =
+  /\b(?:(?:no|without a|dont (?:own |have )(?:a|the|any)|havent got a|cant find (?:the|my|our|a)) (?:thermometer|thermomiter|temp gun)|(?:havent|didnt|cant) (?:taken?|checked?|measured?) (?:her |his |the |it|a )?(?:temp\w*|fever)?)\b/g;
 /** Words of trouble taken back. */
 export const notSoBad = /\b(?:isnt|not|no) (?:an? )?(?:emergency|worse|unwell|bad|in distress|in trouble)\b/g;
 export const fedLately: Statements = {

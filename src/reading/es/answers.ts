@@ -171,6 +171,15 @@ export const notWell =
 /** A question of theirs after a statement, with or without its mark. */
 export const asksToo =
   /\b(?:debo|debemos|deberia|sera (?:bueno|mejor)|(?:lo|la) (?:despierto|dejo)|hace falta) ?(?:despertar\w*|dormir|dejar\w*|llevar\w*|darle|esperar)?\b/;
+/** Nothing but doubt. */
+export const onlyUnsure =
+  /^(?:(?:pues|este|mmm|ay|la verdad|yo|ok|creo que) )*(?:no (?:estoy|estamos) (?:muy |tan )?segur\w*|no (?:lo )?se|no sabria|no sabemos|ni idea|quien sabe|a lo mejor|quizas?|tal vez|puede ser|tengo dudas?|dudo|con duda|en duda)(?: (?:la verdad|bien|si|perdon|ahorita))*[.!?]*$/;
+/** A tube that may have made its own way. */
+export const wrongWay =
+  /(?<!\bno (?:se |esta |siente |sentir |fue |es )*)\b(?:debajo|abajo|bajo) (?:de )?(?:la|su) piel\b|\b(?:en )?(?:mal lugar|otro lugar|lugar equivocado|otro hoyo|mal sitio)\b|\bno (?:se|estoy segur\w*|creo|sabemos)(?: (?:si|que|de|la|lo|le|quedo|esta|este|entro|bien))* (?:en (?:su|el) (?:lugar|estomago|sitio)|en el (?:lugar|sitio) correcto)\b/;
+/** Nothing to measure with says nothing of the child. */
+export const noThermometer =
+  /\b(?:no (?:tengo|tenemos|hay|encuentro)(?: (?:un|el|ningun))? termometros?|sin termometro|no (?:le|la|lo) (?:he|hemos) (?:tomado|medido|checado)(?: la temperatura)?)\b/g;
 /** Words of trouble taken back. */
 export const notSoBad =
   /\b(?:mi|la|el|su) (?:mama|papa|espos[oa]|marido|suegr[oa]|abuel[oa]|herman[oa]|cunad[oa]|ti[oa]|prim[oa]|vecin[oa])(?: (?:es|la|el|que|fue|se|me|esta|anda|ya|tambien|si|puso)){1,6} (?:muy |bien |super )?(?:mal|malit[oa]|grave|enferm[oa]|peor)\b|\b(?:yo )?(?:estoy|ando|me (?:siento|puse|pongo|senti)) (?:yo |muy |bien |super |re |tan |peor que )*(?:mal|malit[oa]|enferm[oa]|peor)\b|\b(?:no (?:es|esta|hay|se ve|parece|veo)?|ni|sin|nada) ?(?:una |nada |muy |tan |de )*(?:emergencia|peor|mal|grave|enferm[oa])\b|\bkit de emergencias?\b/g;

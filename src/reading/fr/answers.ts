@@ -208,6 +208,15 @@ export const notWell =
 /** A question of theirs after a statement, with or without its mark. */
 export const asksToo =
   /\b(?:(?:je|on) (?:dois|doit|peux|peut)|(?:dois|puis)[ -]je|faut[ -]il|il faut|faut que je|est ce que je) (?:que je )?(?:la |le |l |lui )?(?:reveill\w*|laiss\w*|nourri\w*|emmen\w*|donner)\b|\bcest normal\b/;
+/** Nothing but doubt. */
+export const onlyUnsure =
+  /^(?:(?:euh|ben|bah|heu|je|jen|on|ne|franchement|ok|la) )*(?:pas (?:trop |vraiment |tres )?(?:sure?|certaine?)|(?:suis|sommes) pas (?:trop |vraiment )?(?:sure?s?|certaine?s?)|(?:sais|sait) (?:pas|pas trop|pas vraiment|trop)|aucune idee|pas idee|peut etre|possible|difficile a dire|un doute|jai un doute|dans le doute)(?: (?:vraiment|trop|desolee?|honnetement))*[.!?]*$/;
+/** A tube that may have made its own way. */
+export const wrongWay =
+  /(?<!\bpas (?:sous |passee? |allee? )*)\bsous (?:la|sa) peau\b|\bau mauvais endroit\b|\bmauvais (?:trou|chemin)\b|\bpas (?:sure?|certaine?|l impression)(?: (?:que|qu|si|elle|il|ca|cest|est|soit|quelle|quil|bien))* (?:au bon endroit|bien placee?|dans (?:le|son) (?:estomac|ventre)|a sa place)\b/;
+/** Nothing to measure with says nothing of the child. */
+export const noThermometer =
+  /\b(?:pas (?:de|le|notre|mon)? ?thermometre|sans thermometre|plus de thermometre|pas pris (?:sa|la) temperature|trouve pas le thermometre)\b/g;
 /** Words of trouble taken back. */
 export const notSoBad =
   /\b(?:pas|rien|aucune?|jamais|ni)(?: (?:de|une?|en|d|si|tres|trop|le air|l|vraiment))* (?:urgence|pire|malade|mal|en detresse|grave|en danger|empire|inquietante?)\b|\bva pas (?:plus )?mal\b/g;
