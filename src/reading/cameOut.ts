@@ -71,10 +71,11 @@ function momentIn(clause: string, { open, words }: Said, justNow: RegExp): Found
 
 type Role = 'seen' | 'out' | 'found' | 'other' | null;
 
-function roleOf(clause: string, { times: words }: Lexicon): Role {
-  if (words.seenWords.test(clause)) return 'seen';
+function roleOf(clause: string, asked: boolean, { times: words }: Lexicon): Role {
+  const [seen, out] = asked ? [words.seenWords, words.outWords] : [words.toldSeenWords, words.toldOutWords];
+  if (seen.test(clause)) return 'seen';
   if (words.foundWords.test(clause)) return 'found';
-  if (words.outWords.test(clause)) return 'out';
+  if (out.test(clause)) return 'out';
   if (words.placedFirmly.test(clause) || words.changeWords.test(clause) || words.fedWords.test(clause)) return 'other';
   return null;
 }
@@ -86,7 +87,7 @@ function momentsByRole(said: Said, plain: string, first: Role): { role: Role; na
   const justNow = first === null ? clock.justNowFirm : clock.justNow;
   const clauses = clausesOf(plain.replace(times.age, ' '), said.words).slice(0, mostClauses);
   return clauses.map((clause) => {
-    const named = roleOf(clause, said.words);
+    const named = roleOf(clause, first !== null, said.words);
     role = named ?? (role === 'other' ? first : role);
     const counts = role === 'seen' || role === 'out';
     return { role, named, found: counts ? momentIn(clause, said, justNow) : null };

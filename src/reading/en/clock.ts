@@ -16,6 +16,14 @@ function halfOf(match: RegExpMatchArray, from: number): string | undefined {
 
 /** Longest forms first; what one has read the next no longer sees. */
 export const clockForms: readonly ClockForm[] = [
+  {
+    pattern:
+      /\b(half|quarter|5|10|20|25)(?: mins?| minutes?)? (past|after|to|till|til|before) (?:12 ?)?mid ?nig?h?te?\b/g,
+    read: (m) => {
+      const minutes = m[1] === 'half' ? 30 : m[1] === 'quarter' ? 15 : Number(m[1]);
+      return m[2] === 'past' || m[2] === 'after' ? { hour: 0, minute: minutes } : { hour: 23, minute: 60 - minutes };
+    },
+  },
   { pattern: /\b(?:12 ?)?mid ?nig?h?te?\b/g, read: () => ({ hour: 0, minute: 0 }) },
   { pattern: /\b(?:noon|midday|12 ?noon)\b/g, read: () => ({ hour: 12, minute: 0, half: 'p' }) },
   {

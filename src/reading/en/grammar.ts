@@ -29,9 +29,20 @@ export const contractions: readonly Rewrite[] = [
     /,(?= (?:(?:like|about|now|its|thats|at least|maybe) )*(?:(?:\d+|two|three|four|five|six|several|a few|many|loads of|lots of) times|twice|over and over|again and again)\b)/g,
     '',
   ],
+  // "GJ, it was a G before": what it was is not what it is.
+  [
+    /\b(?:it |he |she )?(?:was|had|used to (?:be|have)) (?:just )?(?:a |an |the )?(?:g|j|gj)(?:[ -]?tube)?,? (?:before|previously|originally)(?: (?:that|this|then|now))?\b/g,
+    ' ',
+  ],
+  // "Placed 8 days ago came out": two statements.
+  [
+    /\b(placed|put in|inserted|surgery|operation)((?: \w+){0,3} (?:days?|weeks?|months?|years?) ago)(?=,? (?:(?:and|but|it|the|now|tube|just|has) ){0,3}(?:came|come|fell|fallen|popped|pulled|slipped|out|is out)\b)/g,
+    '$1$2.',
+  ],
   [/\bment\b/g, 'meant'],
   // "No no pain": said twice, meant once.
   [/^(no|nope|nah) (?=no \w)/g, '$1, '],
+  [/\btub(?:ey|ie|y)(s?)\b(?! (?:custard|toast))/g, 'tube$1'],
   [/\b(?:toob|tueb|tuube|tubbe|choob|chube|toub)(s?)\b/g, 'tube$1'],
   [/\b(?:b4|befor|befo)\b/g, 'before'],
   [/\b(?:txted|txtd|texed|txed)\b/g, 'texted'],

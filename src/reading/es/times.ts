@@ -45,6 +45,9 @@ export const outWords =
   /\b(?:sali\w*|sale|salido|se (?:le |me )?fue|cayo|caido|caia|arranc\w*|jal[oa]\w*|tiro|tira(?! (?:de ph|leid|reactiva|indic|marc|dice|sali))|tiron|sac[oa]\w*|zaf[oa]\w*|saf[oa]\w*|solt[oa]\w*|desprend\w*|quit[oa]\w*|boto|expuls\w*|paso|ocurrio|afuera|fuera|perdio|desconect\w*|desaloj\w*|movio)\b/;
 export const seenWords =
   /\b(?:vi|vimos|vio|revise|revisamos|cheque|checamos|la tenia|lo tenia|tenia (?:la|el|su|puest[oa])|todavia (?:la |lo )?(?:tenia|estaba)|aun (?:la |lo )?(?:tenia|estaba)|estaba (?:ahi|bien|puest[oa]|adentro|dentro|en su lugar|todavia)|seguia|ultima vez|con (?:ella|el|la sonda|el tubo|el boton) puest[oa])\b/;
+/** The same told beside something else. */
+export const toldOutWords = outWords;
+export const toldSeenWords = seenWords;
 export const foundWords =
   /\b(?:encontr\w+|desperto|desperte|despertamos|levant\w+|me di cuenta|nos dimos cuenta|note|notamos|descubri\w*|llegue|llegamos|amanecio|me percate|(?:fui|fuimos) a (?:ver|revisar|checar)\w*)\b/;
 /** How long the child has been ill is no time of the tube. */

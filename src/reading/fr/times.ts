@@ -44,6 +44,9 @@ export const outWords =
   /\b(?:sorti\w*|sort|sortir|tombe\w*|enleve\w*|arrache\w*|retire\w*|tiree?|partie?|sautee?|ejecte\w*|expulse\w*|delogee?|perdue?|decroche\w*|glisse\w*|dehors|degagee?|lache\w*|arrivee?)\b/;
 export const seenWords =
   /\b(?:vue?|vu|vus|voyais|y etait|etait (?:encore |toujours |bien )*(?:la|dedans|en place|dans|bonne|ok)|encore (?:la|en place|dedans)|en place|verifiee?|verifie|controle\w*|regardee?|toujours (?:la|en place|dedans)|remarquee? qu?e? ?etait (?:la|en place))\b/;
+/** The same told beside something else. */
+export const toldOutWords = outWords;
+export const toldSeenWords = seenWords;
 export const foundWords =
   /\b(?:trouvee?|retrouvee?|decouverte?|decouvert|rendu compte|apercue?s?|constatee?|constate|remarquee?|en (?:me |se )?reveillant|reveillee?s?|au reveil|en rentrant|rentree? (?:du|de la|de le)|vu que (?:elle|ca|la sonde|le bouton) (?:etait|est) (?:sorti\w*|plus|tombe\w*|partie?|dehors))\b/;
 /** How long the child has been ill is no time of the tube. */
