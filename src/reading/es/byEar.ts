@@ -88,6 +88,7 @@ export const byEar: readonly Rewrite[] = [
   ],
   [/\by(media|cuarto)\b/g, 'y $1'],
   [/\bmedia ?ora\b|\bmediahora\b/g, 'media hora'],
+  [/\bf(?:asil|acl|aicl|acill|azil|acyl)(?=mente\b|it[oa]\b|\b)/g, 'facil'],
   // Months.
   [/\b(?:set|sep|cet|cep|sect)t?i?e[nm][bv]re\b/g, 'septiembre'],
   [/\b(?:no[bv]i?e[nm][bv]re)\b/g, 'noviembre'],

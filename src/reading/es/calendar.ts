@@ -20,7 +20,11 @@ export const notMonths = /(?!)/g;
 export const dayWords: readonly DayWord[] = [
   { pattern: /\b(?:antier|anteayer|antes de ayer|antenoche)\b/g, back: [2, 2] },
   { pattern: /\bayer\b|\banoche\b/g, back: [1, 1] },
-  { pattern: /\b(?:hoy|esta (?:manana|tarde|noche|madrugada)|ahora)\b(?! ya no\b)/g, back: [0, 0] },
+  {
+    pattern:
+      /\b(?:hoy|esta (?:manana|tarde|noche|madrugada)|(?<=^|\b(?:pusieron|pusimos|operaron|hicieron|colocaron|puso|opero)(?: \w+){0,3} )ahora)\b(?! ya no\b)/g,
+    back: [0, 0],
+  },
   { pattern: /\bel otro dia\b/g, back: [7, 1] },
   { pattern: /\b(?:la )?(?:semana antepasada|antepasada semana)\b/g, back: [20, 7] },
   { pattern: /\b(?:la )?(?:semana pasada|pasada semana|fin de semana pasado|pasado fin de semana)\b/g, back: [13, 1] },

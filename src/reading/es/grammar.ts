@@ -30,6 +30,7 @@ export const contractions: readonly Rewrite[] = [
   ],
   // "La primera en 2024 esta que se salio es de hace un mes": two of them.
   [/(?<=[a-z0-9]) (?=est[ae] (?:que (?:se )?(?:le )?(?:salio|cayo|zafo|quito)|ultim[oa]|actual|otr[oa])\b)/g, ', '],
+  [/\blist[oa] (?:el pollo|calisto)\b/g, 'listo'],
   [/\btoy\b/g, 'estoy'],
   [/\bta\b/g, 'esta'],
   [/\bpa\b/g, 'para'],

@@ -31,7 +31,7 @@ export const secondTryIn =
 export const backOut =
   /\b(?:pero|y|luego|despues|otra vez|de nuevo) (?:luego |despues |otra vez |ya )*se (?:me |le )?(?:volvio a (?:salir|caer)|salio|sale|cayo|cae)(?: sol(?:it)?[oa])?\b|\bvolvio a salir(?:se)?\b/g;
 export const inNow =
-  /\b(?:ya (?:esta|quedo|entro)(?: (?:adentro|dentro|puest[oa]|list[oa]))?|esta (?:ya )?(?:adentro|dentro|puest[oa])|entro|quedo (?:adentro|dentro|puest[oa]|list[oa]|bien)|(?:ya )?(?:la|lo) (?:puse|metimos|meti|pusimos|coloque|logre|volvi a (?:poner|meter))|list[oa]|adentro|puest[oa]|lo logre|lo logramos|se pudo|pude|pudimos|todo bien|hecho)\b|^ya$/;
+  /\b(?:ya (?:esta|quedo|entro)(?: (?:adentro|dentro|puest[oa]|list[oa]))?|esta (?:ya )?(?:adentro|dentro|puest[oa])|entro|quedo (?:adentro|dentro|puest[oa]|list[oa]|bien)|(?:ya )?(?:la|lo) (?:puse|metimos|meti|pusimos|coloque|logre|volvi a (?:poner|meter))|list[oa]|adentro|puest[oa]|lo logre|lo logramos|se pudo|pude|pudimos|todo bien|hecho)\b|^ya$|^(?:(?:si|ya|pues|muy|super|re|requete|bastante|de lo mas|todo|fue) )*(?:bien|perfect[oa]|excelente)(?: gracias(?: a dios)?)?$/;
 /** "Facil" and its kin, which a slip of "no" before them turns round. */
 export const plainlyEasy = /^(?:facil|suav|sencill)/;
 export const stillTrying =

@@ -38,7 +38,7 @@ export const matter = {
   looks:
     /^(?:parece\w*|blanc\w+|lechos\w+|leche|transparent\w*|amarill\w+|verd\w+|cafe|cafecit\w+|clar\w+|normal\w*|igual|ve|veo|mira|bien|color|aspecto|luce|contenido|estomac\w+|siempre|rosad\w*|roj\w*)$/,
   secured:
-    /^(?:jering\w*|gasas?|parches?|material|agujas?|pega\w*|pego|pegue|pegan|cinta|cintas|tela|esparadrapo|queda|quedan|quedo|quedado|sujet\w+|asegur\w+|fij\w+|ajust\w+|agua|globo|balon|infl\w+|llen\w+|firme|floj\w+|apret\w+|animo|atrevo|segur\w+|termin\w+|acab\w+|list\w+|hice|hecho|puse|puesto|pone\w*|sostien\w+|detien\w+|aguanta|adhesiv\w+|peg\w+|bien|completo|todo)$/,
+    /^(?:dieron|dio|alcanz\w+|jering\w*|gasas?|parches?|material|agujas?|pega\w*|pego|pegue|pegan|cinta|cintas|tela|esparadrapo|queda|quedan|quedo|quedado|sujet\w+|asegur\w+|fij\w+|ajust\w+|agua|globo|balon|infl\w+|llen\w+|firme|floj\w+|apret\w+|animo|atrevo|segur\w+|termin\w+|acab\w+|list\w+|hice|hecho|puse|puesto|pone\w*|sostien\w+|detien\w+|aguanta|adhesiv\w+|peg\w+|bien|completo|todo)$/,
   firstFeed:
     /^(?:bien|toler\w+|pasa|paso|pasaba|pasar|baja|bajo|quiso|comio|come|toma|tomo|acepta|acepto|aguanto|retuvo|retien\w+|termin\w+|acab\w+|normal|tranquil\w+|gusto|gustado|buen\w*|boto|cayo|fluy\w+)$/,
   nextDay:

@@ -106,6 +106,10 @@ export const rewrites: readonly Rewrite[] = [
     (_, minutes, hour) => beforeHour(hour, Number(minutes)),
   ],
   [
+    /(?<!\bentre )\blas (\d{1,2}) (?:y|con) (0?5|[1-5]\d)\b(?! ?(?:minutos|mins?|horas?|kilos?|libras?|dias?|semanas?|mes))/g,
+    'las $1:$2',
+  ],
+  [
     /\b(?:a |eran )las? (\d{1,2}) (?:y |con )?(0?5|[1-5]\d)\b(?! ?(?:minutos|mins?|horas?|kilos?|libras?|dias?|semanas?|mes))/g,
     (_, h, m = '') => `a las ${h}:${m.padStart(2, '0')}`,
   ],
@@ -124,7 +128,12 @@ export const rewrites: readonly Rewrite[] = [
   [new RegExp(`\\b(?:una? )?(?:medi[ao]|1\\/2|mitad de una?) (?=(?:${units})\\b)`, 'g'), '0.5 '],
   [/\b3 cuartos de hora\b/g, '0.75 hora'],
   [/\b(?:un )?cuarto de hora\b/g, '0.25 hora'],
-  [/\b(?:un|una) par de\b/g, 'par'],
+  [/\b(?:(?:un|una) )?par de\b/g, 'par'],
+  // "Hora y pico", "mes y medio": one of them.
+  [
+    /(?<![\d.] ?|\bun |\buna |\bla |\bal )\b(hora|mes|ano) y (?=(?:pico|algo|medi[ao]|tanto|fraccion|cacho)\b)/g,
+    '1 $1 y ',
+  ],
   [new RegExp(`\\b(?:un|una|uno) (?=(?:${units})\\b)`, 'g'), '1 '],
   [/\b(\d{1,2}) ?h ?(\d{1,2})\b/g, '$1 horas $2 min'],
   [/\bcien(?:to)?(?: (?:y )?(\d{1,2}))?\b/g, (_, rest) => String(100 + Number(rest ?? 0))],

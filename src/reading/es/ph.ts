@@ -2,7 +2,7 @@
 /** Between the two ends of a range, and what may stand before and after. */
 export const beforeJoin = '(?:y algo ?)?';
 export const join =
-  ',? ?\\bo\\b|\\bu\\b|\\ba\\b|\\by\\b|\\btal vez\\b|\\bquizas?\\b|\\bcasi\\b|\\bhasta\\b|\\btirando a\\b|\\bor\\b|-|/|~|,? ?(?:y |pero )?\\b(?:yo|el|ella|mi [a-z]+)(?: (?:veo|leo|digo|dice|ve|lee|que|le|pone|es|un))*\\b';
+  ',? ?\\bo\\b|\\bu\\b|\\ba\\b|\\by\\b|\\btal vez\\b|\\bquizas?\\b|\\bcasi\\b|\\bhasta\\b|\\btirando(?:le)? al?\\b|\\bor\\b|-|/|~|,? ?(?:y |pero )?\\b(?:yo|el|ella|mi [a-z]+)(?: (?:veo|leo|digo|dice|ve|lee|que|le|pone|es|un))*\\b';
 export const afterJoin = '(?:tal vez |quizas? |un |una |como |el |casi |unos |de |al |a lo mejor )?';
 export const above =
   '>=?|\\+|\\b(?:mas de|mas que|mayor (?:de|a|que)|arriba de|encima de|por encima de|por arriba de|superior a|mas (?:alto|arriba) (?:de|que|del)|pasad[oa] de|pas(?:a|o) (?:de|del)|minimo|por lo menos|al menos|sobre|over|above)\\b(?: el| un)?';

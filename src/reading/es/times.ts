@@ -82,7 +82,7 @@ export const ageThen = /\b(?:tenia|cumplio|a los|a las|al|a sus)(?: (?:como|unos
 /** Right before a birth: what follows tells when the tube was placed. */
 export const whenBorn = /\b(?:cuando|desde(?: que)?|al|apenas|en cuanto|(?:antes|despues) de(?: que)?) (?:\w+ ){0,2}$/;
 export const unknown =
-  /\b(?:no (?:estoy|estamos) (?:muy )?segur\w*|no (?:lo |la )?se(?! (?:le|la|lo|ha|me|salio|cayo|cae|sale|leer(?! (?:la|el)\b)|escribir|ingles|usar\w*|poner\w*)\b)|no (?:me |nos )?(?:acuerdo|acordamos|recuerdo|recordamos|fije)|ni idea|no (?:tengo|tenemos) (?:ni )?idea|desconozco|quien sabe|no (?:sabria|sabemos|sabe|supe|sabria)|no (?:lo |la )?(?:vi|vimos)|no (?:estaba|estuve)|(?:estaba|estabamos|estaban) dormid\w+|durmiendo|dormida|dormido|mientras dorm\w+|durante la noche|se me olvido|dificil (?:de )?(?:decir|saber)|imposible saber)\b/;
+  /\b(?:no (?:estoy|estamos) (?:muy )?segur\w*|no (?:lo |la )?se(?! (?:le|la|lo|ha|me|salio|cayo|cae|sale|leer(?! (?:la|el)\b)|escribir|ingles|usar\w*|poner\w*)\b)|no (?:me |nos )?(?:acuerdo|acordamos|recuerdo|recordamos|fije)|ni idea|no (?:tengo|tenemos) (?:ni )?idea|desconozco|quien sabe|no (?:sabria|sabemos|sabe|supe|sabria)|no (?:lo |la )?(?:vi|vimos)|no (?:estaba|estuve)|(?:estaba|estabamos|estaban) dormid\w+|durmiendo|dormida|dormido|mientras dorm\w+|durante la noche|en algun momento|se me olvido|dificil (?:de )?(?:decir|saber)|imposible saber)\b/;
 /** "En 10 minutos" is to come. */
 export const coming = /\b(?:en|dentro de|proxim[oa]s?)(?: como| unos| unas)?\s*$/;
 /** At the facts on file, words that say that a date told is the placing's. */

@@ -29,6 +29,6 @@ export const otherNumbers: readonly RegExp[] = [
   /\b(?:paso|numero|en|desde|talla|tamano|edad) \d+[a-z]?\b/g,
 ];
 export const unknown =
-  /\b(?:no (?:estoy|estamos) (?:muy )?segur\w*|no (?:lo |la )?se(?! (?:le|ha|pesa|leer(?! (?:la|el)\b)|escribir|ingles)\b)|no (?:me )?(?:acuerdo|recuerdo)|ni idea|no (?:tengo|tenemos) (?:ni )?(?:idea|bascula|balanza|pesa|como)|no (?:lo|la) (?:hemos|he|han) pesado|(?:nunca|no) (?:lo|la) pes\w+|quien sabe|sin bascula|desconozco|se me olvido|no (?:sabria|sabemos))\b/;
+  /\b(?:no (?:estoy|estamos) (?:muy )?segur\w*|no (?:lo |la )?se(?! (?:le|ha|pesa|leer(?! (?:la|el)\b)|escribir|ingles)\b)|no (?:me )?(?:acuerdo|recuerdo)|ni idea|no (?:tengo|tenemos) (?:ni )?(?:idea|bascula|balanza|pesa|como)|no (?:lo|la) (?:hemos|he|han) pesado|no (?:lo|la) (?:puedo|podemos) pesar|(?:nunca|no) (?:lo|la) pes\w+|quien sabe|sin bascula|desconozco|se me olvido|no (?:sabria|sabemos))\b/;
 export const unsure =
   /\b(?:no (?:estoy|estamos) (?:muy )?segur\w*|no se|ni idea|quizas?|tal vez|creo|supongo|probablemente|a lo mejor)\b/;

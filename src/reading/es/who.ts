@@ -19,4 +19,4 @@ export const wrote =
   /^(?:(?:si|creo que|pues) )*(?:mi|su|la|el|nuestr[oa]) \w+ (?:ya )?(?:(?:les|le|te|os) )?(?:escribio|ha escrito|mando|esta escribiendo|contacto)(?: (?!no\b)\w+){0,5}$/;
 /** Nobody else. */
 export const onlyMe =
-  /\b(?:(?:solo|solamente|nomas|unicamente) yo|yo (?:solo|nomas)|soy (?:la|el) (?:primer[ao]?|unic[ao])|nadie)\b/;
+  /\b(?:(?:solo|solamente|nomas|unicamente) (?:estoy |ando |soy )?yo|estoy (?:yo )?(?:sol[oa]|solit[oa])|yo (?:solo|nomas)|soy (?:la|el) (?:primer[ao]?|unic[ao])|nadie)\b/;

@@ -80,7 +80,7 @@ export const again = /\b(?:otra vez|de nuevo|nuevamente|volvio a)\b/;
 export const tubeProblem =
   /\b(?:no (?:le |la |lo |se |me |quiere |puedo |pude )*(?:pasa|paso|entra|entro|cabe|acepta|recibe|fluye|corre|llena\w*|infla\w*|jala|baja|deja|empujar|inyectar|meter)(?: (?:toda |todo |mas |nada de )?(?:el |la )?(?:agua|globo|jeringa|liquido|leche|formula))?|(?:agua|jeringa|embolo) (?:\w+ ){0,2}(?:no|atorad[oa]|trabad[oa])(?: \w+){0,2}|tap(?:ad[oa]|o|ada)|obstru\w*|bloque\w*|atasc\w*|resistencia|(?:esta |muy |se siente )*(?:dur[oa]|ties[oa])|se regresa|doblad[oa]|torcid[oa])\b/;
 export const noTubeProblem =
-  /\b(?:sin|no hay|ninguna|no (?:hubo|tiene|esta)) (?:ninguna )?(?:resistencia|problemas?|obstruccion|tapad[oa]|bloque\w*)\b/g;
+  /\btapad(?:it)?[oa] con (?:la |una |su |el |un )?(?:cinta|gasa|gasita|tela|parche|esparadrapo|curita)\b|\b(?:sin|no hay|ninguna|no (?:hubo|tiene|esta)) (?:ninguna )?(?:resistencia|problemas?|obstruccion|tapad[oa]|bloque\w*)\b/g;
 
 /** Told of a tube in use: nothing holds it. */
 export const balloonEmpty =
