@@ -26,7 +26,14 @@ function inFirstText(said: Said, firmly: boolean): boolean {
 export function inPlaceTold(said: Said): InPlace | null {
   const { plain, open, words } = said;
   const { neverOut, otherwise, isIn, mayTakeOut } = words.inPlace;
-  if (open.tubeIn || plain.search(words.tube.halfOutFirm) !== -1 || words.tube.stillIn.test(plain)) return null;
+  // "Not gone yet" is then the family that has not left.
+  if (
+    open.tubeIn ||
+    open.asking === 'arrived' ||
+    plain.search(words.tube.halfOutFirm) !== -1 ||
+    words.tube.stillIn.test(plain)
+  )
+    return null;
   const firmly = neverOut.test(plain) && !otherwise.test(plain);
   const isInPlace = open.caseOpen
     ? firmly ||
