@@ -33,7 +33,7 @@ export interface CaseSnapshots {
 }
 
 /** What the reader needs to know of an open question, beside its key. */
-export type Clarifying = 'sign' | 'unit' | 'how' | 'last-seen' | 'look' | 'doubt' | null;
+export type Clarifying = 'sign' | 'unit' | 'how' | 'last-seen' | 'look' | 'doubt' | 'trouble' | null;
 
 /** The facts as the public interface names them. */
 export interface PublicFacts {

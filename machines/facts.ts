@@ -221,6 +221,7 @@ export const pageReasons = [
   'no-contents',
   'second-high',
   'unread',
+  'unread-in-use',
   'not-secured',
   'tube-problem',
   'came-out-again',

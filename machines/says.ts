@@ -91,9 +91,13 @@ export interface Says {
   askUnwell: Record<never, never>;
   /** One question about a sign said in a small or doubtful way; yes means it is a danger or warning. */
   clarifySign: { readonly sign: Sign; readonly tubeIn: boolean };
+  /** A text in use that nobody could read: is something wrong with the child or the tube? */
+  askTrouble: Record<never, never>;
   /** Emergency number now, nothing by tube or mouth. */
   emergency: { readonly signs: readonly Sign[] };
   emergencyStill: Record<never, never>;
+  /** Help was called: what to do till it comes. */
+  emergencyCalled: Record<never, never>;
   // Facts
   /** Whether somebody texts about this child already: its first name and the last four digits of a parent's phone, or no. */
   askWho: Record<never, never>;

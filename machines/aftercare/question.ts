@@ -58,7 +58,7 @@ export function tubeInUse({ tube }: AftercareContext): 'own' | 'temporary' {
 
 /** Gives up on an answer while the tube is in use: a nurse is called, and the family told so. */
 export const giveUpInUse = [
-  { type: 'page' as const, params: { reason: 'unread' as const } },
+  { type: 'page' as const, params: { reason: 'unread-in-use' as const } },
   {
     type: 'say' as const,
     params: ({ context }: Step): Say => ({

@@ -99,14 +99,8 @@ export const dislodgement = kit.createMachine({
     unclear: [
       {
         guard: 'inUse',
-        target: decide,
-        actions: [
-          'noteTold',
-          'pageIfWanted',
-          'doubtWell',
-          { type: 'page', params: { reason: 'unread' } },
-          { type: 'preface', params: { key: 'goesToNurse' } },
-        ],
+        target: '.safety.trouble',
+        actions: ['noteTold', 'pageIfWanted'],
       },
       {
         guard: 'atRestOrWaiting',

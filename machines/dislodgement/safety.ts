@@ -76,6 +76,39 @@ const clarify = kit.createStateConfig({
   states: silence('unwell', 'quiet'),
 });
 
+const unreadInUse = { type: 'pageOnce' as const, params: { reason: 'unread-in-use' as const } };
+const goesToNurse = { type: 'preface' as const, params: { key: 'goesToNurse' as const } };
+
+/**
+ * A tube in use and a text that nobody could read: whether something is wrong. What is allowed stands meanwhile; a yes takes it
+ * back until the danger signs are answered, and silence takes back nothing.
+ */
+const trouble = kit.createStateConfig({
+  meta: { asking: 'unwell', clarifying: 'trouble' },
+  entry: tell('askTrouble'),
+  on: {
+    'answer.unwell': [
+      {
+        guard: 'saysYes',
+        target: '#dislodgement.deciding',
+        actions: [
+          'noteTold',
+          'pageIfWanted',
+          'doubtWell',
+          { type: 'pageOnce', params: { reason: 'unread' } },
+          { type: 'preface', params: { key: 'nurseCalled' } },
+        ],
+      },
+      { target: '#dislodgement.deciding', actions: ['noteTold', 'pageIfWanted'] },
+    ],
+    unclear: {
+      target: '#dislodgement.deciding',
+      actions: ['noteTold', 'pageIfWanted', unreadInUse, goesToNurse],
+    },
+  },
+  after: { quiet: { target: '#dislodgement.deciding', actions: [unreadInUse, goesToNurse] } },
+});
+
 /** The emergency number now, nothing by tube or mouth. Only a plain yes, with no sign named, can be taken back. */
 const emergency = kit.createStateConfig({
   initial: 'told',
@@ -102,6 +135,8 @@ const emergency = kit.createStateConfig({
       },
       { target: '.still', actions: ['noteTold', 'pageIfWanted'] },
     ],
+    // "Reply OK once you have called."
+    smallTalk: { target: '.called', actions: ['noteTold', 'pageIfWanted'] },
     cannotWait: {
       target: '.still',
       actions: ['noteTold', 'noteCannotWait', { type: 'pageOnce', params: { reason: 'cannot-wait' } }],
@@ -121,6 +156,7 @@ const emergency = kit.createStateConfig({
       ],
     },
     still: { entry: tell('emergencyStill') },
+    called: { entry: tell('emergencyCalled') },
   },
 });
 
@@ -133,6 +169,7 @@ export const safety = kit.createStateConfig({
     }),
     unwell: dangerSigns(tell('askUnwell')),
     clarify,
+    trouble,
     emergency,
   },
 });

@@ -49,6 +49,7 @@ export const levelOf: Record<PageReason, PageLevel> = {
   'reading-corrected': 'routine',
   'after-feed-reading': 'routine',
   'clinic-not-called': 'routine',
+  'unread-in-use': 'routine',
   'aftercare-silence': 'routine',
   'stay-limit': 'routine',
 };

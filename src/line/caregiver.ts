@@ -86,7 +86,7 @@ export async function readInCase(
     tubeIn: view.tubeIn !== null || view.inside === 'half-out' || view.inside === 'in-place',
     readingKnown: view.facts.ph !== undefined,
     inUse: view.disposition === 'use' || view.disposition === 'own-tube',
-    onTheWay: view.asking === null && view.disposition === 'go-in',
+    onTheWay: view.asking === null && (view.disposition === 'go-in' || view.disposition === 'emergency'),
     rechecking: view.asking === null && view.disposition === 'recheck',
     nowMs: saidMs,
     timeZone: protocol.site.timeZone,

@@ -75,6 +75,8 @@ export const sayParams: { readonly [K in SayKey]: readonly Says[K][] } = {
   opening: none,
   openingTubeIn: none,
   askUnwell: none,
+  askTrouble: none,
+  emergencyCalled: none,
   clarifySign: signs.flatMap((sign) => bothWays.map((tubeIn) => ({ sign, tubeIn }))),
   emergency: [{ signs: [] }, ...signs.map((sign) => ({ signs: [sign] })), { signs }],
   emergencyStill: none,

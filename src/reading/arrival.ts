@@ -13,3 +13,8 @@ export function saysArrived({ plain, clauses, words: { answers } }: Said): boole
     clauses.some((clause) => wordsOf(clause).length >= leastWords && yes?.test(clause) === true)
   );
 }
+
+/** Whether nothing is there to get to the hospital with. */
+export function saysNoWayThere({ plain, words: { wishes } }: Said): boolean {
+  return wishes.noWayThere.test(plain);
+}

@@ -2,7 +2,7 @@
 
 import { type LanguageCode, languageCodes, type QuestionKey } from '#machines/facts.ts';
 import { besideAnswer, type Event, type HeardBeside, readers } from './answers.ts';
-import { saysArrived } from './arrival.ts';
+import { saysArrived, saysNoWayThere } from './arrival.ts';
 import { childrenTold, type Named, namedIn, saysNone } from './children.ts';
 import { clean } from './clean.ts';
 import { inPlaceTold } from './inPlace.ts';
@@ -151,6 +151,7 @@ function correctionOfLast(said: Said, signs: SignsHeard, heard: HeardBeside, now
 function answerEvent(said: Said, signs: SignsHeard, heard: HeardBeside): Event | null {
   const { asking, onTheWay } = said.open;
   if (asking === null) {
+    if (onTheWay === true && saysNoWayThere(said)) return { ...heard, type: 'answer.arrived', value: 'no' };
     const arrived = onTheWay === true && !isQuestion(said) && saysArrived(said);
     if (arrived) return { ...heard, type: 'answer.arrived', value: 'yes' };
     return said.open.inUse === true && reportsWell(said, signs) ? { ...heard, type: 'smallTalk' } : null;

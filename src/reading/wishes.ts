@@ -55,7 +55,7 @@ export function corrects({ plain, words }: Said): boolean {
 export function isSmallTalk(said: Said): boolean {
   const { plain, open, words } = { ...said, words: said.words.wishes };
   const { howIn } = said.words;
-  if (open.asking === null && isOnTheWay(said)) return true;
+  if (open.asking === null && (isOnTheWay(said) || saysHelpCalled(said))) return true;
   if ((open.asking === 'tube-in' || open.asking === 'own-tube-in') && howIn.stillTrying.test(plain)) return true;
   return isSmall(plain, words);
 }
@@ -71,6 +71,13 @@ function isOnTheWay({ plain, clauses, words: { wishes: words } }: Said): boolean
   const says = (clause: string) => words.onTheWay.test(clause);
   return (
     !plain.includes('?') && clauses.some(says) && clauses.every((clause) => says(clause) || isSmall(clause, words))
+  );
+}
+
+/** "They are on their way", where the family was sent in. */
+function saysHelpCalled({ plain, open, words: { wishes: words } }: Said): boolean {
+  return (
+    open.onTheWay === true && !plain.includes('?') && words.helpCalled.test(plain) && !words.helpNotComing.test(plain)
   );
 }
 

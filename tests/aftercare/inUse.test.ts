@@ -143,7 +143,10 @@ describe('an unreadable answer', () => {
     const line = begun(beginTemporary, hours);
     expect(lines(line.send(unclear))).toEqual([`${hours}h [notUnderstood unreadable] ${ask}`]);
     expect(asking(line)).toBe(key);
-    expect(lines(line.send(unclear))).toEqual([`${hours}h page unread`, `${hours}h [goesToNurse] useStill temporary`]);
+    expect(lines(line.send(unclear))).toEqual([
+      `${hours}h page unread-in-use`,
+      `${hours}h [goesToNurse] useStill temporary`,
+    ]);
     expect(asking(line)).toBeNull();
   });
 
@@ -179,7 +182,7 @@ describe('an unreadable answer', () => {
     line.send(answer('clinic', 'yes'));
     line.advance(16 * hour);
     line.send(unclear);
-    expect(lines(line.send(unclear))).toEqual(['72h page unread', '72h [goesToNurse] useStill own']);
+    expect(lines(line.send(unclear))).toEqual(['72h page unread-in-use', '72h [goesToNurse] useStill own']);
     expect(lines(line.advance(2 * day))).toEqual(['96h closeCase']);
   });
 

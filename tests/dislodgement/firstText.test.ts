@@ -25,7 +25,7 @@ describe('a first text', () => {
     const night = new Night().text({ type: 'answer.unwell', value: 'yes', ...beside });
     expect(night.view).toMatchObject({ disposition: 'emergency', latexAllergy: true });
     expect(night.said[0]).toBe('emergency');
-    expect(night.hear('smallTalk').said).toEqual(['emergencyStill']);
+    expect(night.hear('smallTalk').said).toEqual(['emergencyCalled']);
     expect(new Night().text({ type: 'answer.unwell', value: 'no', ...beside }).view.disposition).toBeNull();
   });
 });

@@ -248,7 +248,7 @@ describe('danger and warning signs', () => {
     expect(night.view.disposition).toBe('emergency');
     expect(night.calls).toMatchObject([{ level: 'emergency', reasons: ['danger-sign'], by: ['text', 'call'] }]);
     night.hear('smallTalk');
-    expect(night.said).toEqual(['emergencyStill']);
+    expect(night.said).toEqual(['emergencyCalled']);
     night.signs('limp');
     expect(night.said).toEqual(['emergency']);
     expect(night.calls).toHaveLength(1);

@@ -70,18 +70,45 @@ describe('a tube in use', () => {
   it.each([
     ['own', ownTube],
     ['temporary', inUse],
-  ] as const)('%s: a text that cannot be read asks for the danger signs again', (_tube, make) => {
-    const night = make().unclear();
-    expect(night.view).toMatchObject({ asking: 'unwell', disposition: null });
-    expect(night.raised).toEqual(['unread']);
-    expect(prefaces(night)).toContainEqual({ key: 'goesToNurse' });
+  ] as const)(
+    '%s: a text that cannot be read is asked about, and a yes asks for the danger signs again',
+    (_tube, make) => {
+      const night = make();
+      const allowed = night.view.disposition;
+      night.unclear();
+      expect(night.said).toEqual(['askTrouble']);
+      expect(night.view).toMatchObject({ asking: 'unwell', clarifying: 'trouble', disposition: allowed });
+      expect(night.raised).toEqual([]);
+      night.answer('unwell', 'yes');
+      expect(night.view).toMatchObject({ asking: 'unwell', clarifying: null, disposition: null });
+      expect(night.raised).toEqual(['unread']);
+      expect(prefaces(night)).toContainEqual({ key: 'nurseCalled' });
+    },
+  );
+
+  it.each([
+    ['a no', (night: Night) => night.answer('unwell', 'no'), []],
+    ['thanks', (night: Night) => night.hear('smallTalk'), []],
+    ['what cannot be read either', (night: Night) => night.unclear(), ['unread-in-use']],
+    ['silence all night', (night: Night) => night.wait(100), ['unread-in-use']],
+  ] as const)('after it %s leaves the tube in use', (_what, then, raised) => {
+    const night = then(inUse().unclear());
+    expect(night.view).toMatchObject({ asking: null, disposition: 'use' });
+    expect(night.raised).toEqual(raised);
+    expect(night.calls.every(({ level }) => level === 'routine')).toBe(true);
+    expect(night.saidEver).not.toContain('goIn');
+  });
+
+  it('a danger told there is one', () => {
+    expect(inUse().unclear().signs('limp').view.disposition).toBe('emergency');
+    expect(inUse().unclear().signs('leak').view.disposition).toBe('go-in');
   });
 
   it('what such a text tells, and the person it wants, are heard', () => {
     const beside = { told: { latexAllergy: true }, person: true, corrects: false } as const;
     const night = inUse().text({ type: 'unclear', why: 'unreadable', ...beside });
     expect(night.view.latexAllergy).toBe(true);
-    expect(new Set(night.raised)).toEqual(new Set(['person-wanted', 'unread']));
+    expect(new Set(night.raised)).toEqual(new Set(['person-wanted']));
   });
 });
 

@@ -199,12 +199,12 @@ describe('taking back', () => {
 });
 
 describe('rest', () => {
-  it('a text in use that cannot be read calls a nurse and asks for danger signs before anything else', () => {
-    const night = inUse().unclear();
+  it('something wrong in use calls a nurse and asks for danger signs before anything else', () => {
+    const night = inUse().unclear().answer('unwell', 'yes');
     expect(night.said).toEqual(['askUnwell', 'pageBegan']);
     expect(night.calls).toMatchObject([{ reasons: ['unread'] }]);
     expect(night.answer('unwell', 'no').view).toMatchObject({ disposition: 'use', asking: null });
-    expect(inUse().unclear().unclear().unclear().view.disposition).toBe('go-in');
+    expect(inUse().unclear().answer('unwell', 'yes').unclear().unclear().view.disposition).toBe('go-in');
   });
 
   it('a tube with a problem stays held whatever else is told', () => {

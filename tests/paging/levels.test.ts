@@ -17,6 +17,7 @@ const routine = [
   'weight-unknown',
   'after-feed-reading',
   'clinic-not-called',
+  'unread-in-use',
   'aftercare-silence',
   'stay-limit',
   'reading-corrected',

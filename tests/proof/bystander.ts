@@ -95,7 +95,7 @@ export interface Bystander {
   /** The sign being clarified. */
   readonly sign: Sign | null;
   /** The open question only makes another one clear. */
-  readonly clarifying: 'unit' | 'doubt' | 'how' | 'last-seen' | 'sign' | null;
+  readonly clarifying: 'unit' | 'doubt' | 'how' | 'last-seen' | 'sign' | 'trouble' | null;
   readonly standing: Disposition | null;
   readonly standingReason: string | null;
   /** Unreadable answers in a row to the open question. */

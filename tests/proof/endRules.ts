@@ -100,7 +100,13 @@ function timed({ after }: Seen, holds: Holds): void {
 }
 
 /** What a nurse is told of answers that nobody could read. */
-const unreadReasons: ReadonlySet<string> = new Set(['unread', 'unwell-unread', 'which-child', 'same-child']);
+const unreadReasons: ReadonlySet<string> = new Set([
+  'unread',
+  'unread-in-use',
+  'unwell-unread',
+  'which-child',
+  'same-child',
+]);
 
 /** S8: two unreadable answers to one question reach a nurse, and something is asked or decided. */
 function unreadAndReopened({ before, after, event, outputs }: Seen, holds: Holds): void {

@@ -5,6 +5,8 @@ import { noneOfThem } from './hearsChildren.ts';
 export function givesUp(b: Bystander): Bystander {
   switch (b.open) {
     case 'unwell':
+      // Whether anything is wrong is for the nurse then; the danger signs were answered before.
+      if (b.clarifying === 'trouble') return b;
       return { ...b, unwell: 'unread' };
     case 'which-child':
       return noneOfThem(b);

@@ -178,6 +178,8 @@ function hearsOwnTube(b: Bystander, ownTube: Answers['own-tube']): Bystander {
 }
 
 function hearsUnwell(b: Bystander, value: 'yes' | 'no', setting: Setting, atMs: number): Bystander {
+  // Something wrong is no danger yet: the list is asked again.
+  if (b.clarifying === 'trouble') return b;
   // No to one sign does not answer the list.
   if (value === 'no') return b.clarifying === 'sign' ? { ...b, sign: null } : { ...b, unwell: 'well' };
   // A yes to the list while a sign waits to be made clear names that sign.

@@ -9,6 +9,7 @@ import type { Holds, Seen } from './verdict.ts';
 const inEmergency: ReadonlySet<SayKey> = new Set([
   'emergency',
   'emergencyStill',
+  'emergencyCalled',
   'stopped',
   'help',
   'pageBegan',

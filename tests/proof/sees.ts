@@ -11,6 +11,7 @@ const asks: Partial<Record<SayKey, QuestionKey>> = {
   opening: 'unwell',
   askUnwell: 'unwell',
   clarifySign: 'unwell',
+  askTrouble: 'unwell',
   askWho: 'who',
   askWhichChild: 'which-child',
   confirmFile: 'confirm',
@@ -43,6 +44,7 @@ const asks: Partial<Record<SayKey, QuestionKey>> = {
 const stands: Partial<Record<SayKey, Disposition>> = {
   emergency: 'emergency',
   emergencyStill: 'emergency',
+  emergencyCalled: 'emergency',
   goIn: 'go-in',
   goInStill: 'go-in',
   hold: 'hold',
@@ -124,8 +126,8 @@ function howQuestion({ tube }: Bystander): QuestionKey {
 
 function asked(b: Bystander, open: QuestionKey, say: Say): Bystander {
   const sign = say.key === 'clarifySign' ? say.params.sign : b.sign;
-  // A question about one sign leaves standing what stood.
-  const standing = say.key === 'clarifySign' ? b.standing : null;
+  // A question about one sign, or whether anything is wrong, leaves standing what stood.
+  const standing = say.key === 'clarifySign' || say.key === 'askTrouble' ? b.standing : null;
   const signsSent = b.signsSent || say.key === 'opening' || say.key === 'openingTubeIn' || say.key === 'askUnwell';
   return { ...shown(b, say), open, sign, clarifying: clarifyingOf(b, say), standing, signsSent };
 }
@@ -139,6 +141,7 @@ function shown(b: Bystander, say: Say): Bystander {
 
 function clarifyingOf(b: Bystander, say: Say): Bystander['clarifying'] {
   if (say.key === 'clarifySign') return 'sign';
+  if (say.key === 'askTrouble') return 'trouble';
   if (say.key === 'askWeightUnit') return 'unit';
   if (say.key === 'askWeightAgain') return 'doubt';
   if (say.key === 'askLastSeenIn') return 'last-seen';

@@ -87,9 +87,18 @@ export const tubeProblem =
 export const balloonEmpty =
   /\b(?:(?:never|didnt|havent|hasnt|forgot to|forgotten to|did not|not)(?: \w+)? (?:fill|filled|inflate|inflated|put|add|added)(?: (?:up|any|the|his|her|that|water|anything|nothing|in|into|inside|to)){0,6} (?:balloon|bulb|cuff)|(?:balloon|bulb|cuff)(?: (?:is|was|its|still|i|we|left|it|got|get)){0,4} (?:empty|flat|unfilled|(?:(?:never|not|isnt|wasnt|didnt get|never got) (?:fill|fill\w*|inflat\w*)))|no water in (?:the |his |her |that )?(?:balloon|bulb|cuff)|(?:left|leave|leaving|kept|keep) (?:the |his |her )?(?:balloon|bulb|cuff) (?:empty|flat))\b/;
 
+/** Help was called, or is coming or there. */
+export const helpCalled =
+  /\b(?:(?:called|rang|phoned|dialed|dialled|calling) (?:them|911|999|112|ems|the ambulance|an ambulance|already)|(?:ambulance|paramedics?|ems|medics?|they|help|911)(?: (?:is|are|r|was|were|theyre|just|now|already|almost))* (?:on (?:the|their|its) way|coming|came|here|arriv\w+|with (?:us|him|her)|sending|en route)|theyre (?:coming|here|on (?:the|their) way)|^(?:(?:ok|yes|i|we|just|already|now|it) )*called(?: it)?)\b/;
+/** Called, and nobody comes. */
+export const helpNotComing =
+  /\b(?:not|isnt|arent|wont|havent|hasnt|no one|nobody|never|cant|refus\w+|no answer|hung up|on hold|busy)\b/;
+/** Nothing to get there with. */
+export const noWayThere =
+  /\b(?:(?:no|without (?:a|any)|(?:dont|do not|doesnt|cant|havent)(?: \w+)? (?:have|get|got|find|afford)(?: (?:a|any|no))?|got no|have no) (?:car|ride|lift|way (?:to get )?there|transport\w*|taxi|cab|gas|petrol)|car (?:wont start|is broken|broke|died|is dead|is in the shop)|cant (?:get|make it|drive) (?:there|in)?|snowed in)\b/;
 /** Small talk has only these words. */
 export const smallWords: ReadonlySet<string> = new Set(
-  'guys guy team everyone yall ya lovely brilliant wonderful legend legends star stars u ur r been such cheers ta love mate waiting ok okay k kk thank thanks thankyou thx ty tysm so very much you god bless great good perfect awesome got it will do alright all right cool sounds understood understand i see sure yes yep yeah done ready next go on ahead continue im am we are were hi hello hey there a lot lots appreciate appreciated this that for your help everything the lol phew doing now one sec second minute moment hold hang wait please nurse life saver lifesaver lifesavers goodnight night morning noted read reading youre best amazing bye and haha'.split(
+  'guys both folks team ladies people nurses finally whew yay amazing wonderful fantastic brilliant lovely angels angel kind kindly patient heart such really grateful thankful relieved everyone guys guy team everyone yall ya lovely brilliant wonderful legend legends star stars u ur r been such cheers ta love mate waiting ok okay k kk thank thanks thankyou thx ty tysm so very much you god bless great good perfect awesome got it will do alright all right cool sounds understood understand i see sure yes yep yeah done ready next go on ahead continue im am we are were hi hello hey there a lot lots appreciate appreciated this that for your help everything the lol phew doing now one sec second minute moment hold hang wait please nurse life saver lifesaver lifesavers goodnight night morning noted read reading youre best amazing bye and haha'.split(
     ' ',
   ),
 );

@@ -86,15 +86,23 @@ export const noTubeProblem =
 export const balloonEmpty =
   /\b(?:(?:nunca|no)(?: (?:le|lo|la|les|he|habia|eche|puse|pusimos|echamos|meti|llene|infle|llenado|inflado|puesto|nada|agua|de|al|el)){1,7} globo|globo(?: (?:esta|estaba|quedo|sigue|lo|deje|dejamos|se|le)){0,4} (?:vaci[oa]|desinflado|sin (?:agua|llenar|inflar)|(?:nunca|no) (?:(?:lo|le|se) )?(?:llene|infle|puse|eche|llenamos|inflamos))|(?:dej\w+|mantener|mantuve) (?:el )?globo vacio|dej\w+ vacio(?: el globo)?|sin agua (?:en )?el globo)\b/;
 
+/** Help was called, or is coming or there. */
+export const helpCalled =
+  /\b(?:(?:ya |si )+(?:los |les |lo )?(?:llame|llamamos|marque|marcamos|hable)|(?:llame|llamamos|marque) (?:al |a )?(?:911|112|la ambulancia|una ambulancia|emergencias)|(?:ambulancia|paramedicos?|ayuda|ellos)(?: (?:ya|esta|estan))* (?:viene|vienen|llego|llegaron|aqui|en camino|llegando)|ya (?:viene|vienen|llegaron|llego)|(?:viene|llego|llegaron|ya esta)(?: (?:ya|aqui|en camino))* (?:la ambulancia|los paramedicos))\b/;
+/** Called, and nobody comes. */
+export const helpNotComing = /\b(?:no|nadie|nunca|tampoco|ocupado|colg\w+)\b/;
+/** Nothing to get there with. */
+export const noWayThere =
+  /\b(?:(?:no (?:tengo|tenemos|hay|traigo)|sin) (?:\w+ )?(?:carro|coche|auto|transporte|taxi|ride|como (?:ir|llegar)|forma de (?:ir|llegar)|quien (?:me|nos) lleve|gasolina)|no (?:puedo|podemos) (?:ir|llegar|manejar)|(?:carro|coche|auto) (?:no (?:prende|arranca|enciende)|descompuesto|se descompuso))\b/;
 /** Small talk has only these words. */
 export const smallWords: ReadonlySet<string> = new Set(
-  'ok okay oki gracias muchas muchisimas mil dios le la lo bendiga bendice bendiciones usted ustedes perfecto excelente bien bueno buena esta si ya listo lista entendido entiendo de acuerdo vale dale va claro por favor hola buenas buenos noches dias tardes ay un momento minuto segundo espere espera esperame momentito ahora voy vamos estoy estamos aqui amable todo toda su ayuda muy igualmente amen jaja siguiente seguimos continue continuo adelante enfermera adios hasta luego tantito me deme dame permitame permiteme aguante aguanteme segundito segunditos ratito deje dejeme ver busco checo reviso que leyendo leido lei haciendo en eso a esto pues'.split(
+  'son es los las mejor mejores angeles angel linda lindas lindo chicas muchachas equipo verdad corazon todos todas servicio salvaron ok okay oki gracias muchas muchisimas mil dios le la lo bendiga bendice bendiciones usted ustedes perfecto excelente bien bueno buena esta si ya listo lista entendido entiendo de acuerdo vale dale va claro por favor hola buenas buenos noches dias tardes ay un momento minuto segundo espere espera esperame momentito ahora voy vamos estoy estamos aqui amable todo toda su ayuda muy igualmente amen jaja siguiente seguimos continue continuo adelante enfermera adios hasta luego tantito me deme dame permitame permiteme aguante aguanteme segundito segunditos ratito deje dejeme ver busco checo reviso que leyendo leido lei haciendo en eso a esto pues'.split(
     ' ',
   ),
 );
 /** On the way to the emergency department, or there: nothing to answer. */
 export const onTheWay =
-  /^(?:(?:ok|si|gracias|ya|nosotros|estamos|estoy|vamos|voy|ahora) )*(?:en (?:el )?camino(?: ahora)?|saliendo(?: ahora| ya)?|(?:vamos|voy|yendo|manejando|rumbo)(?: (?:ahora|ya|alla|para|al?|hacia|el|la|hospital|urgencias|emergencias?))*|(?:aqui|alla|en (?:el |la )?(?:hospital|urgencias|emergencias?|sala de espera|ambulancia))(?: ya)?)$/;
+  /^(?:(?:(?:ya|si|ok|estamos|vamos) )*atorad[oa]s? en (?:el )?trafico)$|^(?:(?:ok|si|gracias|ya|nosotros|estamos|estoy|vamos|voy|ahora) )*(?:en (?:el )?camino(?: ahora)?|saliendo(?: ahora| ya)?|(?:vamos|voy|yendo|manejando|rumbo)(?: (?:ahora|ya|alla|para|al?|hacia|el|la|hospital|urgencias|emergencias?))*|(?:aqui|alla|en (?:el |la )?(?:hospital|urgencias|emergencias?|sala de espera|ambulancia))(?: ya)?)$/;
 export const thanks =
   /\b(?:gracias|muy amable|agradec\w+|agradezco|dios (?:la|lo|le|los|les) bendiga|bendiciones|thanks|thank you)\b/;
 /** Thanks that go on to ask. */

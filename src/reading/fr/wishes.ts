@@ -86,15 +86,23 @@ export const tubeProblem =
 export const balloonEmpty =
   /\b(?:ballon\w*\b[^.!]{0,45}\b(?<!\b(?:pas|plus) )(?:vide|degonfle|plat|(?:pas|jamais) (?:ete )?(?:rempli|gonfle|mis))|(?:pas|jamais) (?:rempli|gonfle|mis)(?: (?:de|d|eau|dans|le|du))* ballon\w*|laiss\w+ (?:le )?ballon\w* (?:vide|plat|degonfle)|pas (?:de |d )?eau dans le ballon\w*)\b/;
 
+/** Help was called, or is coming or there. */
+export const helpCalled =
+  /\b(?:(?:cest|ca y est|voila|ok)(?: (?:cest|deja|bien))* (?:fait|appele)|(?:jai|on a|ai|je les ai|je viens de|ya|deja)(?: (?:les|le|deja|bien|de))* appeler?|(?:samu|smur|pompiers|ambulance|ambulanciers|secours|ils|15|18|112)(?: (?:est|sont|la|le|les|deja|bientot))* (?:en route|arriv\w+|vien\w+|sont la|est la|la$|ici|en chemin))\b/;
+/** Called, and nobody comes. */
+export const helpNotComing = /\b(?:pas|personne|jamais|plus|occupe|raccroche\w*)\b/;
+/** Nothing to get there with. */
+export const noWayThere =
+  /\b(?:(?:pas|plus|sans|aucun\w*)(?: (?:de|d|une?|la))* (?:voiture|auto|vehicule|taxi|transport|moyen de transport|essence|permis)|(?:peux|peut|pouvons) pas (?:y aller|venir|conduire|me deplacer|nous deplacer)|voiture (?:est )?(?:en panne|morte|demarre pas|veut pas demarrer))\b/;
 /** Small talk has only these words. */
 export const smallWords: ReadonlySet<string> = new Set(
-  'ok okay oki okey k daccord merci mercii mrc beaucoup bcp mille fois infiniment bien tres super parfait genial bon bonne compris je vois oui ouais pret prete prets suivant suite on y va continue continuez allez allons je suis nous sommes salut bonjour bonsoir coucou allo a de votre ton aide pour tout la le l les ca et haha lol ouf voila une un seconde minute instant attendez attends att svp infirmiere vous te tu etes es un ange vie sauve sauvez journee nuit soiree note lu recu entendu cest gentil adorable top nickel au revoir bye bisous ciao dieu benisse que soit beni alors ca marche maintenant fait faire vais va est chouette impeccable cool d de accord tellement vraiment infiniment soulagee soulage rassuree rassure'.split(
+  'les meilleurs meilleures meilleur geniales geniaux super equipe filles formidable formidables trop forts fortes du fond coeur encore ok okay oki okey k daccord merci mercii mrc beaucoup bcp mille fois infiniment bien tres super parfait genial bon bonne compris je vois oui ouais pret prete prets suivant suite on y va continue continuez allez allons je suis nous sommes salut bonjour bonsoir coucou allo a de votre ton aide pour tout la le l les ca et haha lol ouf voila une un seconde minute instant attendez attends att svp infirmiere vous te tu etes es un ange vie sauve sauvez journee nuit soiree note lu recu entendu cest gentil adorable top nickel au revoir bye bisous ciao dieu benisse que soit beni alors ca marche maintenant fait faire vais va est chouette impeccable cool d de accord tellement vraiment infiniment soulagee soulage rassuree rassure'.split(
     ' ',
   ),
 );
 /** On the way to the emergency department, or there: nothing to answer. */
 export const onTheWay =
-  /^(?:(?:ok|oui|merci|daccord|on|nous|je|jy|y|suis|sommes|est|maintenant|la|deja) )*(?:en (?:route|chemin|voiture)(?: (?:vers|pour) (?:le hopital|les urgences))?|(?:part|pars|partons|parti|partis|partie|vais|va|allons|fonce|roule|arrive|arrivons|arrives)(?: (?:maintenant|tout de suite|la bas|la|aux urgences|a le hopital|vers le hopital|pour le hopital|y))*|(?:la|aux urgences|a le hopital|dans le ambulance|dans la salle d attente|dans la salle de attente)(?: maintenant)?)$/;
+  /^(?:(?:(?:ok|oui|bon|alors|cest nul) )*(?:on|nous|je) (?:prend|prends|prenons) (?:la|le|un|notre|ma) (?:voiture|route|taxi|bus|auto)(?: (?:du|de la|de mon|de ma) \w+)?|(?:(?:ok|oui|bon|alors|cest nul) )*on part(?: alors| donc)?)$|^(?:(?:ok|oui|merci|daccord|on|nous|je|jy|y|suis|sommes|est|maintenant|la|deja) )*(?:en (?:route|chemin|voiture)(?: (?:vers|pour) (?:le hopital|les urgences))?|(?:part|pars|partons|parti|partis|partie|vais|va|allons|fonce|roule|arrive|arrivons|arrives)(?: (?:maintenant|tout de suite|la bas|la|aux urgences|a le hopital|vers le hopital|pour le hopital|y))*|(?:la|aux urgences|a le hopital|dans le ambulance|dans la salle d attente|dans la salle de attente)(?: maintenant)?)$/;
 export const thanks = /\b(?:merci\w*|mrc|mci|remercie\w*|reconnaissante?|dieu (?:vous|te) benisse|gratitude)\b/;
 
 const device = '(?:sondes?|boutons?|tubes?|gastro\\w*|g ?-?j|gj|peg|gpe|jejuno\\w*|catheter|ballonnet|sng|tuyau)';

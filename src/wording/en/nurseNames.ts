@@ -35,6 +35,7 @@ export const reasonNames: Readonly<Record<PageReason, string>> = {
   rang: 'rang the line',
   'cannot-wait': "feed or medicine can't wait",
   silence: 'no answer',
+  'unread-in-use': 'a text not readable, tube in use',
   'aftercare-silence': 'no answer to a check-up text',
   'not-arrived': 'not at the hospital',
   'not-reached': 'our texts do not reach the family, ring them',

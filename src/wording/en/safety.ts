@@ -44,7 +44,15 @@ const dangerList =
 /** Of many signs told, the first few say enough to the person who takes the emergency call. */
 const mostSigns = 3;
 
-type SafetyKey = 'opening' | 'openingTubeIn' | 'askUnwell' | 'clarifySign' | 'emergency' | 'emergencyStill';
+type SafetyKey =
+  | 'opening'
+  | 'openingTubeIn'
+  | 'askUnwell'
+  | 'clarifySign'
+  | 'emergency'
+  | 'emergencyStill'
+  | 'emergencyCalled'
+  | 'askTrouble';
 
 function openingWith(care: string, { site }: Scene): string {
   return (
@@ -59,6 +67,9 @@ export const safety: Pick<CaregiverCatalogue, SafetyKey> = {
   askUnwell: (_params, { site }) => `In danger, call ${site.emergencyNumber}. ${dangerList} Any?\nReply YES or NO.`,
   clarifySign: ({ sign, tubeIn }, scene) =>
     `${clarifications[sign](childIn(scene), tubeIn)}\nReply YES or NO. If you are not sure, reply YES.`,
+  askTrouble: (_params, scene) =>
+    `I could not read that. Is something wrong with ${childIn(scene)} or the tube? In danger, call ` +
+    `${scene.site.emergencyNumber}.\nReply YES or NO.`,
   emergency: ({ signs }, { site }) => {
     const told = signs.slice(0, mostSigns).map((sign) => signNames[sign]);
     const why = told.length === 0 ? '' : ` You told me: ${told.join(', ')}.`;
@@ -68,6 +79,9 @@ export const safety: Pick<CaregiverCatalogue, SafetyKey> = {
       `I am calling a nurse.\nReply OK once you have called${mistake}.`
     );
   },
+  emergencyCalled: (_params, scene) =>
+    `Good. Stay with ${childIn(scene)} till help comes, and show them my texts. Give nothing by tube or mouth. Not called yet, or ` +
+    `worse? Call ${scene.site.emergencyNumber} now.\nReply if anything changes.`,
   emergencyStill: (_params, { site }) =>
     `Call ${site.emergencyNumber} now if you have not. I can't send help. Give nothing by tube or mouth.\n` +
     'Reply if anything changes.',

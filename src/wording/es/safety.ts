@@ -1,6 +1,7 @@
 /** Spanish: danger first, and the question whether there is any. */
 import type { Sign } from '#machines/facts.ts';
 import type { CaregiverCatalogue, Scene } from '../catalogue.ts';
+import { childIn } from './facts.ts';
 
 const signNames: Readonly<Record<Sign, string>> = {
   breathing: 'respira mal',
@@ -43,7 +44,15 @@ const dangerList =
 /** Of many signs told, the first few say enough to the person who takes the emergency call. */
 const mostSigns = 3;
 
-type SafetyKey = 'opening' | 'openingTubeIn' | 'askUnwell' | 'clarifySign' | 'emergency' | 'emergencyStill';
+type SafetyKey =
+  | 'opening'
+  | 'openingTubeIn'
+  | 'askUnwell'
+  | 'clarifySign'
+  | 'emergency'
+  | 'emergencyStill'
+  | 'emergencyCalled'
+  | 'askTrouble';
 
 function openingWith(care: string, { site }: Scene): string {
   return (
@@ -58,6 +67,9 @@ export const safety: Pick<CaregiverCatalogue, SafetyKey> = {
   askUnwell: (_params, { site }) =>
     `En peligro, llame al ${site.emergencyNumber}. ${dangerList} ¿Algo?\nResponda SI o NO.`,
   clarifySign: ({ sign, tubeIn }) => `${clarifications[sign](tubeIn)}\nResponda SI o NO. En caso de duda, responda SI.`,
+  askTrouble: (_params, scene) =>
+    `No pude leer eso. ¿Algo anda mal con ${childIn(scene)} o con la sonda? En peligro, llame al ` +
+    `${scene.site.emergencyNumber}.\nResponda SI o NO.`,
   emergency: ({ signs }, { site }) => {
     const told = signs.slice(0, mostSigns).map((sign) => signNames[sign]);
     const why = told.length === 0 ? '' : ` Usted dijo: ${told.join(', ')}.`;
@@ -67,6 +79,9 @@ export const safety: Pick<CaregiverCatalogue, SafetyKey> = {
       `Yo llamo a una enfermera.\nResponda OK cuando haya llamado${mistake}.`
     );
   },
+  emergencyCalled: (_params, scene) =>
+    `Bien. Quédese con ${childIn(scene)} hasta que llegue la ayuda. No dé nada por sonda ni por boca. ¿No ha llamado o ` +
+    `empeora? Llame ya al ${scene.site.emergencyNumber}.\nResponda si algo cambia.`,
   emergencyStill: (_params, { site }) =>
     `Llame ya al ${site.emergencyNumber} si no ha llamado. Yo no mando ayuda. No dé nada por sonda ni por boca.\n` +
     'Responda si algo cambia.',

@@ -1,7 +1,7 @@
 /** French: danger first, and the question whether there is any. */
 import type { Sign } from '#machines/facts.ts';
 import type { CaregiverCatalogue, Scene } from '../catalogue.ts';
-import { childFirst } from './facts.ts';
+import { childFirst, childIn } from './facts.ts';
 
 const signNames: Readonly<Record<Sign, string>> = {
   breathing: 'mal à respirer',
@@ -44,7 +44,15 @@ const dangerList =
 /** Of many signs told, the first few say enough to the person who takes the emergency call. */
 const mostSigns = 3;
 
-type SafetyKey = 'opening' | 'openingTubeIn' | 'askUnwell' | 'clarifySign' | 'emergency' | 'emergencyStill';
+type SafetyKey =
+  | 'opening'
+  | 'openingTubeIn'
+  | 'askUnwell'
+  | 'clarifySign'
+  | 'emergency'
+  | 'emergencyStill'
+  | 'emergencyCalled'
+  | 'askTrouble';
 
 function openingWith(care: string, { site }: Scene): string {
   return (
@@ -60,6 +68,9 @@ export const safety: Pick<CaregiverCatalogue, SafetyKey> = {
     `Danger? Appelez le ${site.emergencyNumber}. ${dangerList} Un de ces signes?\nRépondez OUI ou NON.`,
   clarifySign: ({ sign, tubeIn }, scene) =>
     `${clarifications[sign](childFirst(scene), tubeIn)}\nRépondez OUI ou NON. Dans le doute, répondez OUI.`,
+  askTrouble: (_params, scene) =>
+    `Je n'ai pas pu lire. Est-ce que ${childIn(scene)} ou la sonde a un problème? Danger? Appelez le ` +
+    `${scene.site.emergencyNumber}.\nRépondez OUI ou NON.`,
   emergency: ({ signs }, { site }) => {
     const told = signs.slice(0, mostSigns).map((sign) => signNames[sign]);
     const why = told.length === 0 ? '' : ` Vous m'avez dit: ${told.join(', ')}.`;
@@ -69,6 +80,9 @@ export const safety: Pick<CaregiverCatalogue, SafetyKey> = {
       `par la sonde ni par la bouche. J'appelle une infirmière.\nRépondez OK une fois l'appel fait${mistake}.`
     );
   },
+  emergencyCalled: (_params, scene) =>
+    `Bien. Restez avec ${childIn(scene)} jusqu'aux secours. Ne donnez rien par la sonde ni par la bouche. Pas encore appelé, ` +
+    `ou c'est pire? Appelez le ${scene.site.emergencyNumber}.\nRépondez si quelque chose change.`,
   emergencyStill: (_params, { site }) =>
     `Appelez le ${site.emergencyNumber} maintenant si ce n'est pas fait. Je n'envoie pas de secours. Ne donnez rien par ` +
     'la sonde ni par la bouche.\nRépondez si quelque chose change.',

@@ -93,7 +93,7 @@ export class Ledger {
     if (event.type === 'outAgain') this.out();
     if (event.type === 'tubeProblem' && this.tube !== null) this.problem = true;
     if (event.type === 'correct') this.#takeBack(event.key, inUse || beforeActing.has(asking));
-    if (event.type === 'answer.unwell') this.#unwell(event.value, clarifying);
+    if (event.type === 'answer.unwell') this.#unwell(asking === null ? null : event.value, clarifying);
     else if ('value' in event) this.#answer(event, atMs);
     this.#told(event.told, event.corrects);
   }
@@ -199,7 +199,8 @@ export class Ledger {
   }
 
   /** "No" to one doubtful sign does not answer a list that was given up on. */
-  #unwell(value: 'yes' | 'no', clarifying: boolean): void {
+  #unwell(value: 'yes' | 'no' | null, clarifying: boolean): void {
+    if (value === null) return;
     if (value === 'yes' && clarifying) this.warning = true;
     else if (value === 'yes') this.dangerSaid = true;
     else if (!clarifying || this.unwell === 'unasked') this.unwell = 'no';

@@ -36,7 +36,14 @@ export function walk(seed: number, most: number, named: readonly string[]): Walk
       return done([`threw ${error instanceof Error ? error.message : String(error)}`]);
     }
     log.push(`${asked ?? '-'} ${JSON.stringify(happening)} -> ${night.said.join(' ')} [${night.view.disposition}]`);
-    const step = { happening, asked, clarified: clarifying === 'sign', night, ledger, effects: night.effects };
+    const step = {
+      happening,
+      asked,
+      clarified: clarifying === 'sign' || clarifying === 'trouble',
+      night,
+      ledger,
+      effects: night.effects,
+    };
     const broken = named.filter((name) => rules[name]?.(step) === false);
     if (broken.length > 0) return done(broken);
   }
@@ -44,7 +51,9 @@ export function walk(seed: number, most: number, named: readonly string[]): Walk
 }
 
 function happen(night: Night, ledger: Ledger, happening: Happening): void {
-  const { asking, clarifying, disposition } = night.view;
+  const { asking: open, clarifying, disposition } = night.view;
+  // Whether anything is wrong is no question about the danger signs: no answer to it changes what is known of them.
+  const asking = clarifying === 'trouble' ? null : open;
   const inUse = disposition === 'use' || disposition === 'own-tube';
   switch (happening.type) {
     case 'text':
