@@ -32,6 +32,7 @@ export const byEar: readonly Rewrite[] = [
     'h',
   ],
   [/\boras\b/g, 'horas'],
+  [/(?<=\b(?:media|una|la|cada|dos|tres|cuatro|\d+) )orita(?=s?\b)/g, 'horita'],
   [/\b(?:aser|hazer)(?=l[oae]s?\b|\b)/g, 'hacer'],
   [/\b(?:asiendo|aciendo|haziendo)\b/g, 'haciendo'],
   [/\b(?:isimos|icimos|hisimos)\b/g, 'hicimos'],

@@ -91,9 +91,9 @@ export const dayParts: readonly DayPart[] = [
 export const lastNight = /\banoche\b|\bayer (?:en|por|a) la noche\b/;
 export const yesterday = /\bayer\b/;
 export const justNowFirm =
-  /\b(?:justo ahora|ahora ahora|recien(?:cito|tito)?(?! nacid)|acab[ao]s? de (?:salir|caer|arrancar|jalar|sacar|zafar|pasar|quitar|soltar|desprender)\w*|hace (?:un |unos )?(?:momento|momentito|instante|segunditos?|segundos?|nada|minutito)|en este (?:momento|instante)|ahora)\b(?! (?:la|el|las|es|tiene|tenemos|usa|usamos|con|una|un|trae|ya) )/;
+  /^apenas(?: ahora)?$|\b(?:justo ahora|ahora ahora|recien(?:cito|tito)?(?! nacid)|acab[ao]s? de (?:salir|caer|arrancar|jalar|sacar|zafar|pasar|quitar|soltar|desprender)\w*|hace (?:un |unos )?(?:momento|momentito|instante|segunditos?|segundos?|nada|minutito)|en este (?:momento|instante)|ahora)\b(?! (?:la|el|las|es|tiene|tenemos|usa|usamos|con|una|un|trae|ya) )/;
 export const justNow =
-  /\b(?:justo ahora|recien(?:cito|tito)?(?! nacid)|acab[ao]s? de (?!llegar|levant|despert|entrar|enter|regres|volver|encontr|ver\b)\w+|hace (?:un |unos )?(?:momento|momentito|instante|segunditos?|segundos?|nada|minutito)|en este (?:momento|instante)|ahora)\b(?! (?:la|el|las|es|tiene|tenemos|usa|usamos|con|una|un|trae|ya) )/;
+  /^apenas(?: ahora)?$|\b(?:justo ahora|recien(?:cito|tito)?(?! nacid)|acab[ao]s? de (?!llegar|levant|despert|entrar|enter|regres|volver|encontr|ver\b)\w+|hace (?:un |unos )?(?:momento|momentito|instante|segunditos?|segundos?|nada|minutito)|en este (?:momento|instante)|ahora)\b(?! (?:la|el|las|es|tiene|tenemos|usa|usamos|con|una|un|trae|ya) )/;
 /** Some time ago, nobody knows how long. */
 export const aWhile = /\brat(?:o|it[oa]s?|otes?|icos?)\b/;
 /** An hour is said with its article: "a las cinco". */

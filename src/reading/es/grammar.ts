@@ -36,7 +36,10 @@ export const contractions: readonly Rewrite[] = [
   [/\bpa\b/g, 'para'],
   [/\b(?:nose|no ze|nosé|no c|n se)\b(?! ?tube)/g, 'no se'],
   [/\b(?:ase|ace|aze|haze|hase|asce)\b/g, 'hace'],
-  [/\b(?:ahorita mism(?:o|ito)|aora|haora|ahorita|orita|horita|ahoritita|ahora mism(?:o|ito))\b/g, 'ahora'],
+  [
+    /\b(?:ahorita mism(?:o|ito)|aora|haora|ahorita|(?<!\b(?:media|una|la|cada|\d+|dos|tres|cuatro) )(?:orita|horita)|ahoritita|ahora mism(?:o|ito))\b/g,
+    'ahora',
+  ],
   [/\bcallo\b/g, 'cayo'],
   [/\b(?:nomas|no mas)\b(?= ?(?:\d|aire|burbujas?|un|una|uno|tengo|tenemos|hay|queda|quedan|es)\b)/g, 'solo'],
   [/\b[bg]omit/g, 'vomit'],

@@ -110,7 +110,7 @@ export const small =
 
 /** A negation reaches forward over words that only lead up to the sign. */
 export const negator =
-  /\b(?:no(?! (?:se |le |la |lo |me )*(?:para|paran|paraba|deja|dejan|cesa|cesan)\b)(?! vomit\w+ (?:\d|una|varias|muchas|otra|todo|mucho))|ni|sin|nada de|ningun|ninguna|ninguno|ningunos|ningunas|nunca|tampoco|jamas|niega|cero|libre de|nadie|(?<![\d.,:/] ?)0(?= [a-z]))\b(?! (?:a|y|positivo|negativo|ml|mls|cc|grados|horas?|solo|se si|estoy segur|estamos segur))/g;
+  /\b(?:no(?! se (?:esta (?:tod[oa]|muy|como|bien|super|medio|un poco|bastante)|(?:la|lo) (?:veo|noto|siento) (?:muy|como|medio|tod[oa]|bien|rar[oa]|palid|decaid|floj)|le (?:veo|noto|siento)|tiene|trae|anda (?:como|muy|tod[oa]|medio))\b)(?! (?:se |le |la |lo |me )*(?:para|paran|paraba|deja|dejan|cesa|cesan)\b)(?! vomit\w+ (?:\d|una|varias|muchas|otra|todo|mucho))|ni|sin|nada de|ningun|ninguna|ninguno|ningunos|ningunas|nunca|tampoco|jamas|niega|cero|libre de|nadie|(?<![\d.,:/] ?)0(?= [a-z]))\b(?! (?:a|y|positivo|negativo|ml|mls|cc|grados|horas?|solo|se si|estoy segur|estamos segur))/g;
 
 /** A word that may stand between a negation and its sign without ending its reach. */
 export const reach =
