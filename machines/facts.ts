@@ -83,6 +83,8 @@ export interface Told {
   readonly halfOutOf?: 'g' | 'gj' | 'j';
   /** The tube is where it belongs and never came out. */
   readonly inPlace?: InPlace;
+  /** The child's own tube was put back before the line asked for it, and how that went. */
+  readonly backIn?: 'easy' | 'hard' | 'in';
   readonly firstPlaced?: DateRange | 'unknown';
   readonly weight?: WeightTold;
   /** When the tube came out or was last seen in, epoch ms; the earlier end of a range. */

@@ -9,6 +9,8 @@ export interface NotedFacts {
   readonly firstPlaced?: DateRange;
   readonly weight?: Weight;
   readonly cameOutAtMs?: number;
+  /** The own tube was put back unasked: nothing through it yet. */
+  readonly backIn?: true;
   readonly ph?: PhReading;
   readonly latexAllergy?: true;
 }
@@ -115,6 +117,8 @@ export interface Says {
   askFirstPlaced: Record<never, never>;
   // Own tube
   askOwnTube: Record<never, never>;
+  /** The same of an own tube that is back in: was it whole, its balloon good? */
+  askOwnTubeIn: Record<never, never>;
   /** Wash, try the balloon outside the body and empty it, put it back gently, hold with tape; easily, pushed, or not in? */
   ownTubeSteps: { readonly oneTry: boolean };
   /** Burst but complete, no kit: wash, one gentle try, tape, balloon flat, never used. */

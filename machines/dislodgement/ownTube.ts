@@ -24,7 +24,10 @@ const holderSteps = question(
 export const ownTube = kit.createStateConfig({
   initial: 'have',
   states: {
-    have: question('own-tube', tell('askOwnTube')),
+    have: question('own-tube', {
+      type: 'tell',
+      params: ({ context }) => ({ key: context.placed === null ? 'askOwnTube' : 'askOwnTubeIn', params: {} }),
+    }),
     steps,
     holderSteps,
     /** The steps were sent: only the question is asked again. */

@@ -11,9 +11,10 @@ export function foldMayJoin(context: Context): Context {
 
 /** The facts told here, to be heard in the case that goes on: it takes each as it takes any fact told unasked. */
 export function toldSoFar(facts: Facts): Told {
-  const { cameOutAtMs, ownTube, kit, strips } = facts;
+  const { inPlace, cameOutAtMs, ownTube, kit, strips } = facts;
   return {
     ...toldBefore(facts),
+    ...(inPlace && { inPlace }),
     ...(typeof cameOutAtMs === 'number' && { cameOutAtMs }),
     ...(ownTube !== null && { ownTube }),
     ...(kit !== null && { kit }),

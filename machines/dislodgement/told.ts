@@ -17,17 +17,17 @@ import {
 import { insertionLength } from '../rules/insertionLength.ts';
 import { weightBand } from '../rules/weight.ts';
 import type { NotedFacts } from '../says.ts';
-import type { Context } from './context.ts';
-import { inPlace } from './gates.ts';
+import { type Context, justPlaced } from './context.ts';
+import { inPlace, inside } from './gates.ts';
 import { noteCannotWait, noteOwnTube, noteWeight, withFacts, withPlaced } from './note.ts';
 import { foldMayJoin } from './sameChild.ts';
 import { otherChildAfterAll, toldBefore, withChild } from './whichChild.ts';
 
-type Correcting = Pick<Heard, 'corrects'>;
+type Correcting = Pick<Heard, 'corrects' | 'at'>;
 type Fold<T> = (context: Context, value: T, heard: Correcting) => Context;
 
 /** The context with everything the text told beside its answer. */
-export function noteTold(context: Context, heard: Pick<Heard, 'told' | 'corrects'>): Context {
+export function noteTold(context: Context, heard: Pick<Heard, 'told' | 'corrects' | 'at'>): Context {
   const { told } = heard;
   let next = fold(context, told.children, heard, foldChildren);
   next = fold(next, told.severalChildren, heard, goesOnForOne);
@@ -44,18 +44,19 @@ export function noteTold(context: Context, heard: Pick<Heard, 'told' | 'corrects
   next = fold(next, told.latexAllergy, heard, foldLatex);
   next = fold(next, told.born, heard, foldBorn);
   next = fold(next, told.insertedHow, heard, foldInsertedHow);
+  next = fold(next, told.backIn, heard, foldBackIn);
   next = fold(next, told.ph, heard, foldPh);
   next = fold(next, told.cannotWait, heard, noteCannotWait);
   return { ...next, unrepeated: { ...next.unrepeated, ...toRepeat(context, next, told) } };
 }
 
 /** Whether the text told anything that was not known before. */
-export function tellsNothing(context: Context, heard: Pick<Heard, 'told' | 'corrects'>): boolean {
+export function tellsNothing(context: Context, heard: Pick<Heard, 'told' | 'corrects' | 'at'>): boolean {
   return JSON.stringify(noteTold(context, heard)) === JSON.stringify(context);
 }
 
 /** The one child named is the one it is about; another named later is another child's tube, unless the text corrects. */
-function foldChildren(context: Context, named: readonly number[], { corrects }: Correcting): Context {
+function foldChildren(context: Context, named: readonly number[], { corrects, at }: Correcting): Context {
   if (context.children === null) return context;
   const { is } = context.children;
   const others = named.filter((child) => child !== is);
@@ -64,7 +65,7 @@ function foldChildren(context: Context, named: readonly number[], { corrects }: 
   if (more === undefined && typeof is !== 'number') {
     const chosen = withChild(context, only);
     return {
-      ...noteTold(chosen, { told: toldBefore(context.facts), corrects: false }),
+      ...noteTold(chosen, { told: toldBefore(context.facts), corrects: false, at }),
       unrepeated: context.unrepeated,
     };
   }
@@ -196,6 +197,20 @@ function foldInsertedHow(context: Context, how: 'easy' | 'hard', { corrects }: C
   return mayEase ? withPlaced(context, { how }) : context;
 }
 
+/**
+ * The own tube is back before the line asked for it: it is checked as one that went in by the steps. After a try that failed, an
+ * order to go in, or a tube not known to be whole it only holds the stoma open.
+ */
+function foldBackIn(context: Context, backIn: NonNullable<Told['backIn']>, { at }: Correcting): Context {
+  const { tubeKind, ownTube } = context.facts;
+  if (inside(context) !== 'nothing' || tubeKind === 'nose') return context;
+  const maybeWhole = ownTube === null || ownTube === 'yes';
+  const holderOnly = !maybeWhole || context.failedTries > 0 || context.outcome?.to === 'go-in';
+  const how = backIn === 'in' ? null : backIn;
+  const placed = justPlaced({ tube: 'own', how, atMs: at, holderOnly, lengthBand: null });
+  return { ...context, ownTried: true, stepsSent: null, placed };
+}
+
 /** A corrected reading counts at once if it is higher; a lower one needs new contents and a new strip. */
 function foldPh(context: Context, ph: PhReading): Context {
   const { placed } = context;
@@ -224,6 +239,7 @@ function toRepeat(before: Context, after: Context, told: Told): NotedFacts {
       firstPlaced !== old.firstPlaced && { firstPlaced }),
     ...(told.weight !== undefined && weight !== null && weight !== 'unknown' && weight !== old.weight && { weight }),
     ...(typeof cameOutAtMs === 'number' && cameOutAtMs !== old.cameOutAtMs && { cameOutAtMs }),
+    ...(told.backIn !== undefined && before.placed === null && after.placed !== null && { backIn: true as const }),
     ...(told.latexAllergy && !old.latexAllergy && { latexAllergy: told.latexAllergy }),
     ...(told.ph !== undefined && after.placed?.reading === told.ph && { ph: told.ph }),
   };

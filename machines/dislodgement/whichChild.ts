@@ -83,13 +83,13 @@ export function noneOfThem(context: Context): Context {
 export function noChildYet(context: Context, open: Context): Context {
   if (context.children === null) return context;
   const { latexAllergy } = context.facts;
-  const { cameOutAtMs, ownTube, kit, strips } = open.facts;
+  const { inPlace, cameOutAtMs, ownTube, kit, strips } = open.facts;
   const cannotWait = context.cannotWaitTold ? context.facts.cannotWait : null;
   return {
     ...open,
     children: { ...context.children, is: null },
     file: 'none',
     stepsSent: null,
-    facts: { ...noFacts, cameOutAtMs, ownTube, kit, strips, latexAllergy, cannotWait },
+    facts: { ...noFacts, inPlace, cameOutAtMs, ownTube, kit, strips, latexAllergy, cannotWait },
   };
 }

@@ -101,6 +101,7 @@ export const sayParams: { readonly [K in SayKey]: readonly Says[K][] } = {
   askTubeKindByLook: none,
   askFirstPlaced: none,
   askOwnTube: none,
+  askOwnTubeIn: none,
   ownTubeSteps: bothWays.map((oneTry) => ({ oneTry })),
   ownTubeAsHolderSteps: none,
   askHowIn: none,

@@ -1,6 +1,7 @@
-/** Reads that a tube never came out: it is in its place, and leaks, is blocked, or its hole is sore. */
+/** Reads that a tube is in before the line asked for it: it never came out, or was put back by itself. */
 import type { InPlace, QuestionKey } from '#machines/facts.ts';
-import type { Said } from './said.ts';
+import { cameBackOut, howInTold } from './howIn.ts';
+import { clausesOf, type Said, sentencesOf } from './said.ts';
 
 /** Questions at which "it is in" is how an insertion went; only that it never came out says otherwise. */
 const asksHowIn: ReadonlySet<QuestionKey | null> = new Set<QuestionKey | null>(['tube-in', 'own-tube-in', null]);
@@ -22,6 +23,23 @@ function inFirstText(said: Said, firmly: boolean): boolean {
   return isDevice && (isIn || (troubled && !words.out.test(said.plain)));
 }
 
+/** Whether a statement says so, and nothing in its clause takes it back. */
+function isPutBack(said: Said): boolean {
+  const { putBack, notPutBack } = said.words.inPlace;
+  const stated = sentencesOf(said.plain).filter((sentence) => !sentence.includes('?'));
+  const clauses = clausesOf(stated.join(' '), said.words).filter((clause) => putBack.test(clause));
+  return clauses.length > 0 && clauses.every((clause) => !notPutBack.test(clause));
+}
+
+/** Where the own tube is back in before it was asked for, how it went in; null where the text says nothing of it. */
+export function backInTold(said: Said): 'easy' | 'hard' | 'in' | null {
+  const { open, plain } = said;
+  if (open.tubeIn || open.asking === 'tube-in' || open.asking === 'own-tube-in') return null;
+  if (!isPutBack(said) || cameBackOut(plain, said.words) || said.words.tube.stillIn.test(plain)) return null;
+  if (plain.search(said.words.tube.halfOutFirm) !== -1) return null;
+  return howInTold(said) ?? 'in';
+}
+
 /** That the tube is in and never came out, by what is wrong with it; null where the text does not say so. */
 export function inPlaceTold(said: Said): InPlace | null {
   const { plain, open, words } = said;
@@ -40,5 +58,5 @@ export function inPlaceTold(said: Said): InPlace | null {
       (open.asking !== 'tube-in' && mayTakeOut.test(plain)) ||
       (!asksHowIn.has(open.asking) && isIn.test(plain))
     : inFirstText(said, firmly);
-  return isInPlace ? trouble(said) : null;
+  return isInPlace && !isPutBack(said) ? trouble(said) : null;
 }

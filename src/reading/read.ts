@@ -157,7 +157,7 @@ function answerEvent(said: Said, signs: SignsHeard, heard: HeardBeside): Event |
     return said.open.inUse === true && reportsWell(said, signs) ? { ...heard, type: 'smallTalk' } : null;
   }
   const beside = { ...heard, told: besideAnswer(heard.told, asking) };
-  const inPlace = beside.told.inPlace !== undefined;
+  const inPlace = beside.told.inPlace !== undefined || beside.told.backIn !== undefined;
   // "It is in him, it never came out": no answer about a tube that did.
   if (inPlace && (ofTubeOut.has(asking) || isQuestion(said))) return { ...beside, type: 'told' };
   if (isQuestion(said)) return { ...beside, type: 'unclear', why: 'unreadable' };

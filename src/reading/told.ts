@@ -4,7 +4,7 @@ import { bornTold } from './birth.ts';
 import { cameOutTold } from './cameOut.ts';
 import { firstPlacedTold } from './firstPlaced.ts';
 import { cameBackOut, howInTold } from './howIn.ts';
-import { inPlaceTold } from './inPlace.ts';
+import { backInTold, inPlaceTold } from './inPlace.ts';
 import { mayHoldLatex, toldLatexAllergy } from './latex.ts';
 import { ownTubeTold } from './ownTube.ts';
 import { phCorrected, ph as readPh } from './ph.ts';
@@ -34,6 +34,7 @@ export function gatherTold(said: Said): Told {
   const tubeKind = tubeKindTold(said);
   const halfOutOf = halfOutOfTold(said);
   const inPlace = inPlaceTold(said);
+  const backIn = backInTold(said);
   const firstPlaced = firstPlacedTold(said);
   const weight = weightTold(said);
   // "Twenty minutes out" is on the way; a new tube that would not stay in is not the first one that came out.
@@ -53,6 +54,7 @@ export function gatherTold(said: Said): Told {
     ...(tubeKind && { tubeKind }),
     ...(halfOutOf && { halfOutOf }),
     ...(inPlace && { inPlace }),
+    ...(backIn && { backIn }),
     ...(firstPlaced && { firstPlaced }),
     ...(weight && { weight }),
     ...(cameOutAtMs !== null && { cameOutAtMs }),

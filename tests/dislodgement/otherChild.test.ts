@@ -59,7 +59,7 @@ describe('named', () => {
 
 describe('named in a text', () => {
   const hear = (before: Context, children: readonly number[], corrects: boolean) =>
-    noteTold(before, { told: { children }, corrects });
+    noteTold(before, { told: { children }, corrects, at: startMs });
   const goesOn = { otherChild: true, preface: [{ key: 'oneChild' }] } as const;
 
   it('what its file holds is there to be confirmed, not repeated back as if it had been told', () => {

@@ -5,7 +5,7 @@ import type { Told } from '#machines/facts.ts';
 import { but, type Changes, heldHard, inUse, nothingIn, ownInUse, rechecking } from './known.ts';
 import { daysBefore, oldTract, startMs } from './night.ts';
 
-const heard = (told: Told, corrects = false) => ({ told, corrects });
+const heard = (told: Told, corrects = false) => ({ told, corrects, at: startMs });
 type Row = readonly [string, Changes, Told, Changes];
 
 /** The case knows these, this is told, and that changes; `repeats` is what is repeated back. */

@@ -73,6 +73,7 @@ function toldAnytime(clinical: Clinical, atMs: number): Move[] {
     tells({ mayJoin: true }),
     ...(['g', 'gj', 'j', 'half-out', 'unknown', 'nose'] as const).flatMap((tubeKind) => both({ tubeKind })),
     ...(['in-place', 'in-leaking'] as const).map((inPlace) => tells({ inPlace })),
+    ...(['easy', 'in'] as const).map((backIn) => tells({ backIn })),
     ...ages.flatMap((age) => both({ firstPlaced: daysAgo(age, atMs) })),
     ...both({ firstPlaced: 'unknown' }),
     ...[{ kg: 2.9 }, { kg: 3.1 }, { kg: 7 }, { bare: 5 }, 'unknown' as const].map((weight) => tells({ weight })),

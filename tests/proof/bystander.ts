@@ -41,6 +41,29 @@ export interface TubeSeen {
   readonly whole: boolean;
 }
 
+/** A tube that has just gone in. */
+export const justIn = (
+  which: 'own' | 'temporary',
+  how: 'easy' | 'hard' | null,
+  own: Bystander['ownTube'],
+): TubeSeen => ({
+  which,
+  holderOnly: which === 'own' && own === 'burst',
+  how,
+  well: false,
+  contents: false,
+  reading: null,
+  fed: null,
+  looks: null,
+  recheck: 'none',
+  cleared: false,
+  secured: false,
+  maybeLatex: false,
+  stopped: false,
+  heldHard: false,
+  whole: which === 'temporary' || own === 'yes',
+});
+
 /** What one child's file holds, and whether there is anything to confirm. */
 export interface SeenFile {
   readonly kind: TubeKind | null;

@@ -1,8 +1,7 @@
 /** What a bystander makes of an event: the answer to the open question, and facts told beside it, on the careful side. */
 import type { ConversationEvent } from '#machines/dislodgement/conversationEvent.ts';
 import { type Answers, inPlaceTroubles, type Sign } from '#machines/facts.ts';
-import type { Bystander, Setting, TubeSeen } from './bystander.ts';
-import { feverIsDanger } from './bystander.ts';
+import { type Bystander, feverIsDanger, justIn, type Setting, type TubeSeen } from './bystander.ts';
 import { noneOfThem } from './hearsChildren.ts';
 import { hearsTold } from './hearsTold.ts';
 import { hearsWeightAnswer } from './hearsWeight.ts';
@@ -26,24 +25,6 @@ export function gradeOf(sign: Sign, b: Bystander, setting: Setting, atMs: number
   if (b.tube !== null) return 'warning';
   return sign === 'leak' ? 'nothing' : 'clarify';
 }
-
-const justIn = (which: 'own' | 'temporary', how: 'easy' | 'hard' | null, own: Bystander['ownTube']): TubeSeen => ({
-  which,
-  holderOnly: which === 'own' && own === 'burst',
-  how,
-  well: false,
-  contents: false,
-  reading: null,
-  fed: null,
-  looks: null,
-  recheck: 'none',
-  cleared: false,
-  secured: false,
-  maybeLatex: false,
-  stopped: false,
-  heldHard: false,
-  whole: which === 'temporary' || own === 'yes',
-});
 
 export const withTube = (b: Bystander, tube: Partial<TubeSeen>): Bystander =>
   b.tube === null ? b : { ...b, tube: { ...b.tube, ...tube } };

@@ -1,7 +1,7 @@
 /** Facts told unasked, as a bystander takes them: always to the careful side, to the other only where nothing was known. */
 import type { Heard } from '#machines/events.ts';
 import { inPlaceTroubles, type Told, type TubeKind } from '#machines/facts.ts';
-import type { Bystander, TubeSeen } from './bystander.ts';
+import { type Bystander, justIn, type TubeSeen } from './bystander.ts';
 import { hearsChildren } from './hearsChildren.ts';
 import { hearsWeight } from './hearsWeight.ts';
 
@@ -20,6 +20,7 @@ export function hearsTold(b: Bystander, { told, corrects }: Pick<Heard, 'told' |
   next = hearsOwnTube(next, told.ownTube, corrects);
   next = hearsKitAndStrips(next, told);
   next = hearsHow(next, told.insertedHow, corrects);
+  next = hearsBackIn(next, told.backIn);
   return hearsReading(next, told.ph);
 }
 
@@ -98,6 +99,16 @@ function hearsHow(b: Bystander, how: Told['insertedHow'], corrects: boolean): By
   return b.tube.how === null || (corrects && (b.standing === null || b.standing === 'recheck') && !b.tube.heldHard)
     ? about(b, { how })
     : b;
+}
+
+/** An own tube put back unasked is in, to be asked about; after a try, or sent in, it only holds the stoma open. */
+function hearsBackIn(b: Bystander, backIn: Told['backIn']): Bystander {
+  if (backIn === undefined || b.tube !== null || b.kind === 'half-out' || b.kind === 'nose' || b.inPlace !== null)
+    return b;
+  const whole = b.ownTube === 'yes';
+  const holderOnly = (b.ownTube !== null && !whole) || b.triesFailed > 0 || b.standing === 'go-in';
+  const tube = justIn('own', backIn === 'in' ? null : backIn, b.ownTube);
+  return { ...b, tube: { ...tube, holderOnly } };
 }
 
 /** A corrected reading counts at once if it is higher; a lower one needs new contents. */

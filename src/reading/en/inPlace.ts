@@ -20,3 +20,10 @@ export const blocked =
   /\b(?:clog\w*|block(?:ed|age)|plugged|(?:wont|cant|doesnt|couldnt) (?:\w+ ){0,2}(?:flush|unclog)|(?:formula|feed|water|milk|flush|food|nothing) (?:wont|doesnt|isnt|not|cant|will|goes|is going) ?(?:\w+ )?(?:go|going|flow|flowing|run|through|thru))\b/;
 export const sore =
   /\b(?:pus|puss|infect\w*|(?:skin|hole|around|area|site)(?: \w+){0,3} (?:red|sore|raw|swollen)|red and|smelly|stinks?)\b/;
+
+/** The child's own tube put back before it was asked for. */
+export const putBack =
+  /\b(?:(?:put|stuck|slid|popped|pushed|eased|got|placed) (?:it|the tube|the button|her tube|his tube|that|(?:the |her |his )?(?:g ?-?tube|button|tube))(?: \w+)? back(?: in(?:side)?)?\b|(?:put|stuck|slid|popped|pushed|got) back in (?:it|the tube|the button|her tube|his tube)\b|(?:its|it is|tube is|button is|went|slid|popped|goes) (?:right |straight |already |all )*back in\b)(?! (?:in(?:to|side)? )?(?:the|a|my|our|an|its) (?!hole|belly|stomach|tummy|stoma))/;
+/** Not done, only asked about, or undone. */
+export const notPutBack =
+  /\b(?:should|can|could|may|do|does|how|tried|trying|try|cant|couldnt|wont|wouldnt|didnt|not|never|havent|hasnt|isnt|if|to|want|when|before|until|unless|will|ill|gonna|let me|or|but|out again|back out|half|kit|spare|emergency|temp\w*|foley|new|ago|last|yesterday|weeks?|months?|years?)\b/;

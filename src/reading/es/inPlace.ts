@@ -21,3 +21,10 @@ export const blocked =
   /\b(?:tapad[oa]|(?:se )?(?:le )?tapo|obstru\w*|bloque\w*|atasc\w*|no (?:le )?(?:pasa|baja|corre|entra) (?:la |el |nada|ni )?(?:leche|agua|comida|formula|nada)?)\b/;
 export const sore =
   /\b(?:pus|infect\w*|infeccion|(?:piel|alrededor|hoyo|hoyito|ve|esta)(?: \w+){0,2} (?:roj[oa]|irritad[oa]|inflamad[oa]|hinchad[oa])|huele (?:feo|mal)|supur\w*)\b/;
+
+/** The child's own tube put back before it was asked for. */
+export const putBack =
+  /\b(?:(?:se )?(?:la|lo) (?:meti|metimos|puse|pusimos|regrese|volvi a (?:meter|poner)|volvimos a (?:meter|poner)|volvio a (?:meter|poner))|(?:se )?(?:la|lo|le) (?:metio|puso|pusieron|metieron)(?: (?:la sonda|el tubo|el boton))?,? (?:(?:y )?ya (?:quedo|esta)|otra vez|de nuevo)|^(?:se )?le (?:metio|puso) (?:la sonda|el tubo|el boton)(?= ?$))\b/;
+/** Not done, only asked about, or undone. */
+export const notPutBack =
+  /\b(?:no (?:se|la|lo|le|me|puedo|pude)|intent\w*|trat\w*|quise|quiero|si la|si lo|puedo|debo|tengo que|cuando|antes|hasta|voy a|pero (?:se|no|le|tiene|esta)|o|hace|anos?|meses|cirugia|hospital|cirujan\w*|\d{4}|kit|repuesto|temporal|nuev[oa]|emergencia|mitad|medias)\b/;

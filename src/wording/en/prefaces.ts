@@ -20,6 +20,7 @@ function notedFacts(facts: NotedFacts, scene: Scene): string {
     facts.firstPlaced === undefined ? [] : [`first placed ${dates(facts.firstPlaced)}`],
     facts.weight === undefined ? [] : [weight(facts.weight)],
     facts.cameOutAtMs === undefined ? [] : [`out since ${time(facts.cameOutAtMs, scene)}`],
+    facts.backIn === undefined ? [] : ['own tube back in, nothing through it yet'],
     facts.ph === undefined ? [] : [`pH ${reading(facts.ph)}`],
     facts.latexAllergy === undefined ? [] : ['latex allergy'],
   ]

@@ -10,6 +10,7 @@ type QuestionSayKey =
   | 'askTubeKindByLook'
   | 'askFirstPlaced'
   | 'askOwnTube'
+  | 'askOwnTubeIn'
   | 'askKit'
   | 'askWeight'
   | 'askWeightUnit'
@@ -46,6 +47,9 @@ export const questions: Pick<CaregiverCatalogue, QuestionSayKey> = {
     'A month and year will do.\nReply with the date, or how long ago, or NOT SURE.',
   askOwnTube: () =>
     'Do you have the tube that came out? YES: whole, good balloon. BURST: the balloon broke. ' +
+    'LONG: a long part was inside.\nReply YES, BURST, LONG, NO or NOT SURE.',
+  askOwnTubeIn: () =>
+    'Put nothing through the tube yet. Was it whole when it went in? YES: whole, good balloon. BURST: the balloon broke. ' +
     'LONG: a long part was inside.\nReply YES, BURST, LONG, NO or NOT SURE.',
   askKit: ({ stranger, latexAllergy }) => {
     const shown = stranger ? ' Has someone there been shown how to put it in?' : '';

@@ -20,6 +20,7 @@ function notedFacts(facts: NotedFacts, scene: Scene): string {
     facts.firstPlaced === undefined ? [] : [`primera sonda puesta ${dates(facts.firstPlaced)}`],
     facts.weight === undefined ? [] : [weight(facts.weight)],
     facts.cameOutAtMs === undefined ? [] : [`fuera desde ${time(facts.cameOutAtMs, scene)}`],
+    facts.backIn === undefined ? [] : ['la sonda ya está adentro, no le pase nada aún'],
     facts.ph === undefined ? [] : [`pH ${reading(facts.ph)}`],
     facts.latexAllergy === undefined ? [] : ['alergia al látex'],
   ]

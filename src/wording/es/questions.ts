@@ -10,6 +10,7 @@ type QuestionSayKey =
   | 'askTubeKindByLook'
   | 'askFirstPlaced'
   | 'askOwnTube'
+  | 'askOwnTubeIn'
   | 'askKit'
   | 'askWeight'
   | 'askWeightUnit'
@@ -47,6 +48,9 @@ export const questions: Pick<CaregiverCatalogue, QuestionSayKey> = {
   askOwnTube: () =>
     '¿Tiene la sonda que se salió? SI: entera y con buen globo. ROTO: se rompió el globo. LARGO: tenía una parte larga ' +
     'adentro.\nResponda SI, ROTO, LARGO, NO o NO SE.',
+  askOwnTubeIn: () =>
+    'No pase nada por la sonda aún. ¿Estaba entera cuando la metieron? SI: entera y con buen globo. ROTO: se rompió el ' +
+    'globo. LARGO: tenía una parte larga adentro.\nResponda SI, ROTO, LARGO, NO o NO SE.',
   askKit: ({ stranger, latexAllergy }) => {
     const shown = stranger ? ' ¿A alguien ahí le enseñaron a ponerla?' : '';
     const latex = latexAllergy ? ' Si no dice "sin látex", la respuesta es NO.' : '';

@@ -20,6 +20,7 @@ function notedFacts(facts: NotedFacts, scene: Scene): string {
     facts.firstPlaced === undefined ? [] : [`première pose: ${dates(facts.firstPlaced)}`],
     facts.weight === undefined ? [] : [weight(facts.weight)],
     facts.cameOutAtMs === undefined ? [] : [`sortie à ${time(facts.cameOutAtMs, scene)}`],
+    facts.backIn === undefined ? [] : ["sonde remise, n'y mettez rien"],
     facts.ph === undefined ? [] : [`pH ${reading(facts.ph)}`],
     facts.latexAllergy === undefined ? [] : ['allergie au latex'],
   ]

@@ -10,6 +10,7 @@ type QuestionSayKey =
   | 'askTubeKindByLook'
   | 'askFirstPlaced'
   | 'askOwnTube'
+  | 'askOwnTubeIn'
   | 'askKit'
   | 'askWeight'
   | 'askWeightUnit'
@@ -47,6 +48,9 @@ export const questions: Pick<CaregiverCatalogue, QuestionSayKey> = {
   askOwnTube: () =>
     'Avez-vous la sonde qui est sortie? OUI: entière, ballon bon. CREVE: ballon crevé. LONG: longue partie ' +
     'dedans.\nRépondez OUI, CREVE, LONG, NON ou JE NE SAIS PAS.',
+  askOwnTubeIn: () =>
+    'Ne mettez encore rien dans la sonde. Était-elle entière avant de la remettre? OUI: entière, ballon bon. CREVE: ' +
+    'ballon crevé. LONG: longue partie dedans.\nRépondez OUI, CREVE, LONG, NON ou JE NE SAIS PAS.',
   askKit: ({ stranger, latexAllergy }) => {
     const shown = stranger ? " Vous, ou quelqu'un sur place, avez appris à la mettre?" : '';
     const latex = latexAllergy ? " Si elle n'est pas garantie sans latex, la réponse est NON." : '';

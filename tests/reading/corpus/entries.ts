@@ -43,6 +43,7 @@ const told = z.strictObject({
   tubeKind: value.optional(),
   halfOutOf: z.enum(['g', 'gj', 'j']).optional(),
   inPlace: z.enum(inPlaceTroubles).optional(),
+  backIn: z.enum(['easy', 'hard', 'in']).optional(),
   firstPlaced: value.optional(),
   weight: value.optional(),
   cameOutAt: value.optional(),
