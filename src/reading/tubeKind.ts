@@ -1,4 +1,4 @@
-/** Reads which kind of tube came out, by its name or by its looks. A hedged kind is an unknown one. */
+/** Reads which kind of tube came out, by its name or by its looks. A hedged kind is an unknown one, unless it asks for more care. */
 import type { QuestionKey, TubeKind } from '#machines/facts.ts';
 import { type Lexicon, onceEach } from './lexicon.ts';
 import { clausesOf, type Found, type Said } from './said.ts';
@@ -79,6 +79,11 @@ function isAffirmedLater(text: string, kind: TubeKind, lexicon: Lexicon): boolea
   return !tube.unsure.test(after) && kindsNamed(after, patterns(lexicon).byName, lexicon).includes(kind);
 }
 
+/** A kind that allows less than an unknown one is heard through any doubt: "J I think". */
+function asksForCare(kind: TubeKind): boolean {
+  return kind === 'gj' || kind === 'j';
+}
+
 /** "G tube?" is no firm answer. */
 const asksBack = /^[^?]{1,24}\?+$/;
 
@@ -91,7 +96,8 @@ function plainKind(text: string, looks: boolean, words: Lexicon): Found<TubeKind
   const halfOut = named !== null && 'value' in named && named.value === 'half-out';
   const hedged = (unsure.test(text) || asksBack.test(text)) && !halfOut && (named || unsure.test(text));
   if (hedged) {
-    if (named && 'value' in named && isAffirmedLater(text, named.value, words)) return named;
+    if (named && 'value' in named && (asksForCare(named.value) || isAffirmedLater(text, named.value, words)))
+      return named;
     return { value: isShownByPlace(text, kinds, words) ? 'g' : 'unknown' };
   }
   const look = kindByLook(text, words);
@@ -150,8 +156,8 @@ export function tubeKindTold({ plain, open, words }: Said): TubeKind | null {
     return null;
   if (!found || !('value' in found)) return null;
   if (!words.tube.unsure.test(plain) || found.value === 'half-out') return found.value;
-  // "I think it was a GJ" is no GJ for certain, but no certain G any more.
-  return open.caseOpen && (found.value === 'gj' || found.value === 'j') ? 'unknown' : null;
+  // "I think it was a GJ" is no certain G any more.
+  return open.caseOpen && asksForCare(found.value) ? found.value : null;
 }
 
 /** Which tube is half out, where the text names one firmly beside that. */

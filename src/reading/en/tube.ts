@@ -3,7 +3,8 @@
 /** Kinds by name, tried in this order; what one has read the next no longer sees. */
 export const gj =
   /\b(?:(?:gee|jee|ghee|ge|g) ?-?jay(?: ?-?(?:tube|button))?|gee ?-?j|gjay|g slash j|g ?[-/]? ?j(?: ?-?tubes?)?|gj ?tubes?|gjtubes?|g and j|gastro ?-?jejun\w*|gastrojej\w*|transgastric|peg ?-?j|g to j|combo(?: tube)?|combination tube)\b/g;
-export const jFirm = /\b(?:j ?-?tubes?|jay ?-?tubes?|jtubes?|jejunostomy|j ?-?pej|pej|surgical j)\b/g;
+export const jFirm =
+  /(?<=\b(?:its|was|just) (?:just )?(?:an? |the )?)j\b(?! ?-? ?tube)(?= ?(?:$|[,.;!]))|\b(?:j ?-?tubes?|jay ?-?tubes?|jtubes?|jejunostomy|j ?-?pej|pej|surgical j)\b/g;
 export const j = /\b(?:j ?-?tubes?|jay ?-?tubes?|jtubes?|jej\w*|j ?-?pej|pej|surgical j)\b|(?<![-/] ?)\bj\b/g;
 export const noseFirm =
   /\b(?:n ?-?[gjd] ?-?tubes?|n[gj]s?(?: tube)?|ngtube|nose ?-?tube|nasal tube|naso\w+|(?:in|through|out of|from|down) (?:her|his|the) nose(?<!\b(?:blood|bled|bleeding|bleed|snot|mucus|boogers?)\b[^.!?;]{0,38}))\b/g;
@@ -29,7 +30,7 @@ export const stillIn =
   /\b(?=(?:tube|button|its?|balloon|tip) )(?<!\b(?:tape|dressing|plaster|bandage|cap|gauze)s? (?:\w+ ){0,4}(?:came|comes|fell|is|peeled|popped) off\b.{0,40})(?:tube|button|it|its|balloon|tip)(?: is)? still (?:in|inside)\b(?! but (?:it )?(?:looks?|seems?|smells?|leak\w*|is (?:red|sore|leak\w*)))(?<!\b(?:leak\w{0,5}|red|sore|infected|smelly|clogged|blocked)\b[^.!?]{0,30})|\bonly the tip\b|\b(?:out|up) (?:about |by )?(?:an?|1|2|half an?) inch\w*\b|\bsticking out (?:further|farther|more|a lot)\b|\b(?:tube|button) is (?:coming|sticking|poking|hanging) out\b|\bput it back (?:in )?but\b/;
 /** A kind, or the state half out, taken back: "not a gj". */
 export const notThat =
-  /\b(?:(?:not|isnt|wasnt|never|aint) (?:like )?(?:had |been |was )?(?:a |an |the |her |his |really |just )*|no (?:a |an )?|(?:nothing to do with|nowhere near|doesnt (?:go|reach|get)(?: down)? (?:to|in|into|as far as)|not (?:in|into|to|down|as far as)) (?:the |his |her )?|before (?:that )?(?:it )?(?:was |had )?(?:just )?(?:an? |the )?)$/;
+  /\b(?:(?:dont|didnt|doesnt) (?:think|believe) (?:that )?(?:its |it is |it was )?(?:an? |the )?|(?:not|isnt|wasnt|never|aint) (?:like )?(?:had |been |was )?(?:a |an |the |her |his |really |just )*|no (?:a |an )?|(?:nothing to do with|nowhere near|doesnt (?:go|reach|get)(?: down)? (?:to|in|into|as far as)|not (?:in|into|to|down|as far as)) (?:the |his |her )?|before (?:that )?(?:it )?(?:was |had )?(?:just )?(?:an? |the )?)$/;
 /** Whatever it was before: "changed to a gj". */
 export const changedTo =
   /\bused to (?:have|be) .{0,40}\bnow (?=.*\b(?:g|j|gj|g-j)\b)|\b(?:chang|switch|swapp|convert|upgrad)\w* (?:it |her |him |over |out )*(?:to|for|into) (?=.*\b(?:g|j|gj|g-j)\b)/;

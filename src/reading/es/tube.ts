@@ -33,7 +33,7 @@ export const changedTo =
   /\bcambi\w+ (?:\w+ )?(?:a|por) (?=.*\b(?:g|j|gj|g-j)\b)|\b(?:antes|primero|al principio) (?:tenia|era|usaba|traia|fue|le pusieron|con)\b.{1,40}?\b(?:ahora|luego|despues|hoy|ya)\b(?=.*\b(?:g|j|gj|g-j|gastro\w*)\b)|\b(?:pens\w+|crei(?:a|amos)?|decia(?: yo)?|yo decia|juraba|suponia|segun yo)\b.{1,40}?\bpero\b(?=.*\b(?:g|j|gj|g-j|gastro\w*|yeyun\w*)\b)/;
 /** A kind, or the state half out, taken back: "no es gj". */
 export const notThat =
-  /\b(?:(?:no|nunca|tampoco)(?: (?:es|era|fue|esta|tiene|se|le|ve|ha|un|una|el|la|de|su|nada))* ?|ni (?:un |una |es )?|sin (?:la |el )?)$/;
+  /\b(?:no creo que (?:sea |es |fuera )?(?:una? |la )?|(?:no|nunca|tampoco)(?: (?:es|era|fue|esta|tiene|se|le|ve|ha|un|una|el|la|de|su|nada))* ?|ni (?:un |una |es )?|sin (?:la |el )?)$/;
 
 export const manyParts =
   /\b(?:(?:2|3|4|dos|tres|vari[oa]s|much[oa]s|par|mas de (?:1|un[oa]?))(?: \w+)? ?(?:puertos?|entradas?|tapas?|tapitas?|tapones|orificios?|agujeros?|agujeritos?|salidas?|conexiones|bocas?|huecos?|hoyos?|vias?|lados|tubitos|conectores|aberturas?|lumenes)|puertos)\b/;

@@ -43,7 +43,7 @@ export const changedTo =
   /\b(?:chang|remplac|pass)\w* (?:\w+ )?(?:pour|par|en|a) (?=.*\b(?:g|j|gj|g-j)\b)|\b(?:avant|au debut|au depart|dabord) (?:cetait|elle avait|il avait|on avait|avait)\b.{1,40}?\b(?:maintenant|la|depuis|aujourdhui|ensuite|apres)\b(?=.*\b(?:g|j|gj|g-j|gastro\w*)\b)|\b(?:pensais|pensait|croyais|croyait|disais|aurais dit)\b.{1,40}?\bmais\b(?=.*\b(?:g|j|gj|g-j|gastro\w*|jejun\w*)\b)/;
 /** A kind, or the state half out, taken back: "pas une gj". */
 export const notThat =
-  /\b(?:(?:pas|non|ni|jamais|et non)(?: (?:un|une|la|le|de|du|sa|son|d|vraiment|juste|encore|bouton|sonde|celle|celui|dans|par|au))*|pas sorti(?:e)? )\s*$/;
+  /\b(?:(?:pense|crois) pas que (?:ce soit |cest |soit )?(?:une? |la )?|(?:pas|non|ni|jamais|et non)(?: (?:un|une|la|le|de|du|sa|son|d|vraiment|juste|encore|bouton|sonde|celle|celui|dans|par|au))*|pas sorti(?:e)? )\s*$/;
 
 export const manyParts =
   /\b(?:(?:2|3|4|plusieurs|deux|trois|double|2 ou 3|quelques)(?: \w+)? ?(?:ports?|entrees?|embouts?|trous|bouchons?|orifices?|ouvertures?|voies|raccords?|connecteurs?|branches|tubulures?|capuchons?|valves?|sites?|acces))\b/;
