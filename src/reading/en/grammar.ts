@@ -39,6 +39,12 @@ export const contractions: readonly Rewrite[] = [
     /\b(placed|put in|inserted|surgery|operation)((?: \w+){0,3} (?:days?|weeks?|months?|years?) ago)(?=,? (?:(?:and|but|it|the|now|tube|just|has) ){0,3}(?:came|come|fell|fallen|popped|pulled|slipped|out|is out)\b)/g,
     '$1$2.',
   ],
+  // Scots: "nae bother", "cannae get it".
+  [/\bnae (?=(?:bother|problem|probs?|danger|issues?|worries|trouble|pain|blood|fever|kit|strips)\b)/g, 'no '],
+  [/\b(?:cannae|canna|cannot ae)\b/g, 'cant'],
+  [/\b(do|did|does|has|have|is|was|would|could|wo|should)(?:nae|nnae)\b/g, '$1nt'],
+  [/\bhour (?:and|n) half\b/g, 'hour and a half'],
+  [/\b(?:bang|dead|smack) on (?=\d)/g, 'at '],
   [/\bment\b/g, 'meant'],
   // "No no pain": said twice, meant once.
   [/^(no|nope|nah) (?=no \w)/g, '$1, '],

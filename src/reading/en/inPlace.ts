@@ -8,7 +8,7 @@ export const otherwise =
   /\btrach|\b(?:pull(?:ed)?|yank(?:ed)?|ripp?(?:ed)?|tore|took|drag(?:ged)?|tugg?(?:ed)?) (?:it|the|her|his|on|out)\b/;
 /** Where it is now; weaker, as "it is in" may answer how an insertion went. */
 export const isIn =
-  /\b(?<!\b(?:if|when|while|before|until|til|after|whether|once|how|sure|think|thought) (?:that )?(?:the |her |his )?)(?:its|it is|tubes|(?:tube|button|peg|catheter|1|one|thing) is)(?: (?:still|all|already|actually|only|just))* in(?:side)?(?: (?:him|her|place|(?:his|her|the|my \w+) (?:belly|tummy|stomach|hole|body|gut|tum)))?(?= ?(?:$|[,.!;]|but\b|and\b|just\b|its\b))/;
+  /\b(?<!\b(?:if|when|while|before|until|til|after|whether|once|how|sure|think|thought|shape|state|condition|mess|size|bag|box|drawer|place|way|where) (?:that )?(?:the |her |his )?)(?:its|it is|tubes|(?:tube|button|peg|catheter|1|one|thing) is)(?: (?:still|all|already|actually|only|just))* in(?:side)?(?: (?:him|her|place|(?:his|her|the|my \w+) (?:belly|tummy|stomach|hole|body|gut|tum)))?(?= ?(?:$|[,.!;]|but\b|and\b|just\b|its\b))/;
 /** A tube that may be taken out is in. */
 export const mayTakeOut =
   /\b(?:should|do|can|must|shall|could|am) (?:i|we) (?:\w+ ){0,3}(?:take|pull|remove|slide) (?:it|the tube|the button|this|her tube|his tube|that)(?: \w+)? ?out\b/;
