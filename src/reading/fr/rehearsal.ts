@@ -11,7 +11,7 @@ const when =
 
 /** The wish, as the whole text. */
 export const wish = new RegExp(
-  `^${greeting}(?:(?:est ce qu ?)?(?:on|nous) (?:peut|pourrait|voudrait|veut|voudrions|souhaite|souhaiterait|voulons|pouvons|pourrions|aimerait|aimerions)|(?:est ce que )?je (?:peux|veux|voudrais|pourrais|souhaite)|j ?aimerais|je souhaiterais|peut on|puis je|pouvons nous) (?:juste |seulement |bien )?${doing}${supposed}${when}$|^${greeting}(?:(?:ceci|ce|c) ?est )?(?:juste |seulement |uniquement )*(?:un |une |pour un )(?:exercice|entrainement|simulation|essai|test)(?: (?:on|nous|je)(?: (?:s|m|nous))? ?(?:sentraine|mentraine|entraine|entrainons|exerce|exercons|teste|essaie))?${when}$|^${greeting}(?:un )?(?:exercice|entrainement|faire un exercice|faire un entrainement)${when}$`,
+  `^${greeting}(?:(?:est ce qu ?)?(?:on|nous) (?:peut|pourrait|voudrait|veut|voudrions|souhaite|souhaiterait|voulons|pouvons|pourrions|aimerait|aimerions)|(?:est ce que )?je (?:peux|veux|voudrais|pourrais|souhaite)|j ?aimerais|je souhaiterais|peut on|puis je|pouvons nous) (?:juste |seulement |bien )?${doing}${supposed}${when}$|^${greeting}(?:(?:ceci|ce|c) ?est )?(?:juste |seulement |uniquement )*(?:un |une |pour un )(?:exercice|entrainement|simulation)(?: (?:on|nous|je)(?: (?:s|m|nous))? ?(?:sentraine|mentraine|entraine|entrainons|exerce|exercons|teste|essaie))?${when}$|^${greeting}(?:un )?(?:exercice|entrainement|faire un exercice|faire un entrainement)${when}$`,
 );
 /** Practice of something else. */
 export const otherPractice =
