@@ -51,8 +51,8 @@ export interface PublicFacts {
 /** What the shell, the page and the nurse may know of a case. */
 export interface CaseView {
   readonly asking: QuestionKey | null;
-  /** The number of the family's child it is about, where it has several and one was named. */
-  readonly child: number | null;
+  /** The number of the family's child it is about, where it has several and one was named; `none` where it is not the only one on file. */
+  readonly child: number | 'none' | null;
   readonly clarifying: Clarifying;
   readonly bareWeight: number | null;
   /** The question answered last, as long as no answer to the one after it could not be read. */

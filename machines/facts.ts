@@ -74,6 +74,8 @@ export type Sign = (typeof signs)[number];
 export interface Told {
   /** Which of the family's several children the text names, by their numbers. */
   readonly children?: readonly number[];
+  /** It says that it is another child than the one on file. */
+  readonly notOnFile?: true;
   /** The text speaks of more than one tube-fed child without a name that is filed. */
   readonly severalChildren?: true;
   /** From a phone without a file, while another family's case is open, the text says who is writing: it may be the same child. */

@@ -41,7 +41,7 @@ export function viewOf(running: Running): CaseView {
   const afterwards = open === undefined ? aftercareAsks(running) : null;
   return {
     asking: open?.asking ?? afterwards,
-    child: typeof context.children?.is === 'number' ? context.children.is : null,
+    child: childOf(context),
     clarifying: open?.clarifying ?? null,
     bareWeight: context.facts.bareWeight,
     answered: context.unclear === null && afterwards === null ? context.answered : null,
@@ -100,4 +100,10 @@ function publicFacts({ facts, placed }: Context): PublicFacts {
 function knownBand(weight: Context['facts']['weight']): Pick<PublicFacts, 'weightBand'> {
   const band = weightBand(weight);
   return band === 'unknown' ? {} : { weightBand: band };
+}
+
+/** Which child it is, and `none` where it is not the only one on file. */
+function childOf({ children }: Context): CaseView['child'] {
+  if (children === null) return null;
+  return children.is === 'none' && children.files.length > 0 ? null : children.is;
 }

@@ -21,7 +21,7 @@ import { type Context, justPlaced } from './context.ts';
 import { inPlace, inside } from './gates.ts';
 import { noteCannotWait, noteOwnTube, noteWeight, withFacts, withPlaced } from './note.ts';
 import { foldMayJoin } from './sameChild.ts';
-import { otherChildAfterAll, toldBefore, withChild } from './whichChild.ts';
+import { notOnFile, otherChildAfterAll, toldBefore, withChild } from './whichChild.ts';
 
 type Correcting = Pick<Heard, 'corrects' | 'at'>;
 type Fold<T> = (context: Context, value: T, heard: Correcting) => Context;
@@ -29,7 +29,8 @@ type Fold<T> = (context: Context, value: T, heard: Correcting) => Context;
 /** The context with everything the text told beside its answer. */
 export function noteTold(context: Context, heard: Pick<Heard, 'told' | 'corrects' | 'at'>): Context {
   const { told } = heard;
-  let next = fold(context, told.children, heard, foldChildren);
+  let next = fold(context, told.notOnFile, heard, notOnFile);
+  next = fold(next, told.children, heard, foldChildren);
   next = fold(next, told.severalChildren, heard, goesOnForOne);
   next = fold(next, told.mayJoin, heard, foldMayJoin);
   next = fold(next, told.tubeKind, heard, foldTubeKind);

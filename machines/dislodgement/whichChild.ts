@@ -93,3 +93,25 @@ export function noChildYet(context: Context, open: Context): Context {
     facts: { ...noFacts, inPlace, cameOutAtMs, ownTube, kit, strips, latexAllergy, cannotWait },
   };
 }
+
+/**
+ * Another child than the only one on file: nothing of the file counts, and no name is said. An allergy is never forgotten, and a
+ * tube that was put in by the wrong file is for a nurse.
+ */
+export function notOnFile(context: Context): Context {
+  if (context.children !== null || context.file === 'none') return context;
+  const { cameOutAtMs, ownTube, kit, strips, latexAllergy } = context.facts;
+  const cannotWait = context.cannotWaitTold ? context.facts.cannotWait : null;
+  const stands = context.outcome?.to === 'go-in' && context.outcome.reason === 'nobody-answered';
+  return {
+    ...context,
+    ...(stands ? {} : { outcome: null, disposition: null }),
+    children: { files: [], is: 'none' },
+    file: 'none',
+    unclear: null,
+    stepsSent: null,
+    said: null,
+    placed: context.placed && { ...context.placed, cleared: false, secured: false, stopped: 'tube-problem' },
+    facts: { ...noFacts, cameOutAtMs, ownTube, kit, strips, latexAllergy, cannotWait },
+  };
+}

@@ -14,11 +14,12 @@ export function namesOf(file: Family | null): readonly string[] {
 }
 
 /** The file of a case: of several children the one it is about stands first, and before that is known nobody does. */
-export function fileOfCase(family: Family, child: number | null): Family {
+export function fileOfCase(family: Family, child: number | 'none' | null): Family {
   const several = severalChildren(family);
-  if (several.length === 0) return family;
   const { language } = family;
-  const chosen = child === null ? nobody : (several[child] ?? nobody);
+  // The only child on file is not the one: nobody is named.
+  if (several.length === 0) return child === 'none' ? { ...nobody, language } : family;
+  const chosen = typeof child === 'number' ? (several[child] ?? nobody) : nobody;
   return { ...chosen, language, siblings: several.filter((each) => each !== chosen) };
 }
 

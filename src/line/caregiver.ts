@@ -82,6 +82,7 @@ export async function readInCase(
     answered: open.answered,
     caseOpen: true,
     children: namesOf(theCase.file),
+    onlyChild: theCase.file?.child ?? null,
     // A tube half out, or in its place, can still come all the way out.
     tubeIn: view.tubeIn !== null || view.inside === 'half-out' || view.inside === 'in-place',
     readingKnown: view.facts.ph !== undefined,
@@ -226,6 +227,7 @@ export function readFresh(
     caseOpen: asking !== null || tubeIn, // its answer is read as one to an open question
     tubeIn,
     children: namesOf(family),
+    onlyChild: family?.child ?? null,
     nowMs: turn.nowMs,
     timeZone: parts.protocol.site.timeZone,
     language: languageOf(parts.protocol.site, phone.language, family),

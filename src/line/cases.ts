@@ -179,7 +179,7 @@ export async function rememberChild(
   client: Queryable,
   seal: Seal,
   theCase: LockedCase,
-  child: number | null,
+  child: number | 'none' | null,
 ): Promise<LockedCase> {
   if (theCase.file === null) return theCase;
   const file = fileOfCase(theCase.file, child);

@@ -1,6 +1,7 @@
 /** Hears which of the family's children a text names. A name is matched as it is written; `nickname.ts` knows the one question at which it need not be. */
 
-import type { Told } from '#machines/facts.ts';
+import type { QuestionKey, Told } from '#machines/facts.ts';
+import { clean } from './clean.ts';
 import { type Lexicon, onceEach } from './lexicon.ts';
 import type { Said } from './said.ts';
 
@@ -62,6 +63,28 @@ export function namedIn(
   const children = unwell.length > 0 ? unwell : named(affirmed);
   const rest = corrects ? corrections.reduce((kept, [said]) => kept.replace(said, ' '), affirmed) : text;
   return { children, corrects, rest: corrects ? trimmed(rest) : text };
+}
+
+/** "This is for his brother", "not Luca", "Luca is the big brother": the only child on file is not the one this is about. */
+export function notOnFileTold(raw: string, { open, words }: Said): Told {
+  const { onlyChild, children = [], asking } = open;
+  if (children.length > 0 || onlyChild === undefined || onlyChild === null) return {};
+  const written = (text: string) => clean(text, words.grammar.marks);
+  return saysNotOnFile(written(raw), written(onlyChild), asking, words) ? { notOnFile: true } : {};
+}
+
+function saysNotOnFile(text: string, onlyChild: string, asking: QuestionKey | null, words: Lexicon): boolean {
+  const { not, relative, another, wrongChild, itIsOther } = words.children;
+  if (another.test(text) || (asking === 'confirm' && wrongChild.test(text))) return true;
+  const form = formOf(onlyChild, [onlyChild]);
+  // "No, it's Samuel who lost it": a name that is no word of the language.
+  const other = text.match(itIsOther)?.[1];
+  if (other !== undefined && !words.language.ownWords.has(other) && !isNamed(other, form)) return true;
+  if (form === '') return false;
+  const name = `(?<![\\p{L}\\p{N}])(?:${form})(?:s|es)?(?![\\p{L}\\p{N}])`;
+  const denied = new RegExp(`(?:${not}) ${name}|${name}(?: ${words.children.isThe})? (?:${relative.after})`, 'gu');
+  const rest = text.replace(denied, ' ');
+  return rest !== text && !isNamed(rest, form);
 }
 
 /** "Leo's sister", "the cousin of Wren": another child; one who says so of himself is only the caller. */

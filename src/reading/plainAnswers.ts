@@ -25,6 +25,7 @@ export function kit(said: Said): Found<KitAnswer> {
 /** Whether the facts on file are right. "Yes, but" with a change that was not understood is no yes. */
 export function confirm(said: Said, told: Told): Found<YesNo> {
   const words = said.words.answers;
+  if (told.notOnFile) return { value: 'no' };
   if (words.exceptFact.test(said.plain) && Object.keys(told).length === 0) return { value: 'no' };
   const found = yesNo(said, words.confirm);
   // "No, not a GJ, it's a G."

@@ -3,7 +3,7 @@
 import { type LanguageCode, languageCodes, type QuestionKey } from '#machines/facts.ts';
 import { besideAnswer, type Event, type HeardBeside, readers } from './answers.ts';
 import { saysArrived, saysNoWayThere } from './arrival.ts';
-import { childrenTold, type Named, namedIn, saysNone } from './children.ts';
+import { childrenTold, type Named, namedIn, notOnFileTold, saysNone } from './children.ts';
 import { clean } from './clean.ts';
 import { inPlaceTold } from './inPlace.ts';
 import { detectLanguage, languageWish } from './language.ts';
@@ -201,6 +201,7 @@ function eventOf({ said, others, raw, named }: Heard, signs: SignsHeard, about: 
   const told = {
     ...gatherTold(said),
     ...childrenTold(named, said),
+    ...notOnFileTold(raw, said),
     ...(inFirstText !== null && { cannotWait: inFirstText }),
   };
   const heard = {

@@ -28,6 +28,8 @@ export interface Open {
   readonly readingKnown?: boolean;
   /** The names of the family's children, where it has several. */
   readonly children?: readonly string[];
+  /** The name of the only child on file. */
+  readonly onlyChild?: string | null;
   readonly nowMs: number;
   readonly timeZone: string;
   readonly language: LanguageCode;

@@ -105,3 +105,37 @@ describe('more than one child, with no name that is filed', () => {
     expect(eventOf(text, { language }).told.severalChildren).toBeUndefined();
   });
 });
+
+describe('the only child on file', () => {
+  const event = (text: string, onlyChild: string, known: Partial<Open> = {}) =>
+    eventOf(text, { asking: 'confirm', onlyChild, ...known });
+
+  it.each([
+    ["that's not his name. this is for OWEN", 'Luca', 'en'],
+    ["he has a G tube. luca's the big brother w the gj", 'Luca', 'en'],
+    ['not luca, owen', 'Luca', 'en'],
+    ["c'est pas son prénom", 'Marc', 'fr'],
+    ['se le salio a mi otro hijo Samuel, no a Bruno', 'Bruno', 'es'],
+    ['NO es Samuel el que perdio la sonda!', 'Bruno', 'es'],
+  ] as const)('is not the one: %s', (text, onlyChild, language) => {
+    expect(event(text, onlyChild, { language })).toMatchObject({ told: { notOnFile: true }, value: 'no' });
+  });
+
+  it.each([
+    ['yes thats luca', 'Luca'],
+    ['yes, his brother is asleep', 'Luca'],
+    ['yes luca is the best brother', 'Luca'],
+    ['no he weighs 14 kg now', 'Luca'],
+  ])('may be the one: %s', (text, onlyChild) => {
+    expect(event(text, onlyChild).told).not.toHaveProperty('notOnFile');
+  });
+
+  it('is denied by a name in the first text', () => {
+    const first = eventOf('se le salio a mi otro hijo Samuel, no a Bruno', {
+      caseOpen: false,
+      language: 'es',
+      onlyChild: 'Bruno',
+    });
+    expect(first).toMatchObject({ type: 'told', told: { notOnFile: true } });
+  });
+});

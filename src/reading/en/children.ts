@@ -33,3 +33,13 @@ export const several = [
 /** Where words that are names as well are said as words of every day. */
 export const common =
   '(?:i|we) hope|(?:i|we|she|he|it|you|they|that|this|what|who|when|how|nurse|doctor) will|(?:it|she|he|i|we|you|they|that|this|in|since|last|of|until|early|late|mid|\\d+(?:st|nd|rd|th)?) may|(?:in|since|last|of|until|early|late|mid|\\d+(?:st|nd|rd|th)?) (?:april|june|august)';
+/** Another child of the family, whose tube it is. */
+export const another =
+  /\b(?:its|it is|this is|thats|im texting|texting|for|about) (?:for |about |not \w+ its )*(?:my|our|the|his|her) (?:other|younger|older|second|little|big) (?:son|daughter|boy|girl|child|kid|baby|one|brother|sister)(?! (?:is|was) (?:fine|ok|asleep|sleeping))\b|\bmy other (?:son|daughter|boy|girl|child|kid|baby)s?\b.{0,20}\b(?:tube|button|peg)\b/;
+/** At the facts on file: they are another child's. */
+export const wrongChild =
+  /\b(?:not|isnt|wasnt) (?:his|her|their|the right|my (?:son|daughter|kid|child|baby)s?) (?:name|child|kid|file)\b|\b(?:wrong|other|different|another) (?:child|kid|name|patient|person|file|baby|boy|girl|son|daughter)\b|\b(?:thats|its|this is) not (?:him|her|my (?:son|daughter|kid|child|baby)|who)(?= ?(?:$|[.,!]))|\bwho is (?:that|this)\b/;
+/** Between the name and what the child is to the one it is about. */
+export const isThe = '(?:is |was )?(?:the|his|her|my|our|their|a)';
+/** Another name said instead of one. */
+export const itIsOther = /\bno,? (?:its|it is) (\p{L}+) (?:who|that|whose)\b/u;

@@ -31,3 +31,13 @@ export const several = [
 /** Where words that are names as well are said as words of every day. */
 export const common =
   '(?:(?:no|ni|sin|hay|poca|mala|buena|con|tengo|tenemos) (?:hay |tenemos |tengo |llega |vino |una |la |poca |buena |mucha )*|(?:fue|va|corto|cortaron|quitaron|regreso|volvio|llego|prend[a-z]+|apag[a-z]+|encend[a-z]+|a) (?:la )?|de la )luz|(?:el|al|del|de|puro|mucho) sol|(?:mi|santo|al|del) cielo|en paz|(?:la|con|tengo|hay|sin|ni) esperanza|(?:con|tiene|los|muchos|sin|por|unos|hay|tuvo) dolores|(?:ay|por|santo) jesus|(?:color|color de|es|esta|ve|medio|algo|muy) rosa|el salvador|(?:en|desde|hasta|\\d+ de|principios de|mediados de|fin(?:al)?(?:es)? de) (?:abril|mayo|julio|agosto)';
+/** Another child of the family, whose tube it is. */
+export const another =
+  /\b(?:a|de|es|para|por) (?:mi|nuestr[oa]) otr[oa] (?:hij[oa]|hijit[oa]|nin[oa]|nene|nena|bebe|chiquit[oa])\b/;
+/** At the facts on file: they are another child's. */
+export const wrongChild =
+  /\bno (?:es|se llama) (?:su nombre|ese? (?:nin[oa]|nombre)|mi (?:hij[oa]|nin[oa]))\b|\bno se llama asi\b|\b(?:otr[oa]|equivocad[oa]) (?:nin[oa]|hij[oa]|nombre|bebe)\b|\b(?:nin[oa]|hij[oa]|nombre|bebe) equivocad[oa]\b|\bno es (?:el|ella)(?= ?(?:$|[.,!]))/;
+/** Between the name and what the child is to the one it is about. */
+export const isThe = '(?:es |era )?(?:el|la|su|mi)';
+/** Another name said instead of one. */
+export const itIsOther = /\bno,? es (?:a )?(\p{L}+) (?:el|la|al) que\b/u;

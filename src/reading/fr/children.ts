@@ -30,3 +30,13 @@ export const several = [
 /** Where words that are names as well are said as words of every day. */
 export const common =
   '(?:en|depuis|debut|fin|mi|\\d+) (?:avril|mai|juin|juillet|aout)|(?:est|liquide|un peu|tout|toute|couleur) rose';
+/** Another child of the family, whose tube it is. */
+export const another =
+  /\b(?:de|a|pour|cest|est) (?:mon|ma|notre) (?:autre (?:fils|fille|enfant|bebe|petite?|garcon)|(?:2e|deuxieme|second) (?:fils|enfant))\b/;
+/** At the facts on file: they are another child's. */
+export const wrongChild =
+  /\bpas (?:son nom|son prenom|le bon (?:enfant|nom|prenom)|la bonne (?:enfant|fille)|mon (?:fils|enfant|bebe)|ma fille)\b|\b(?:autre|mauvais) (?:enfant|nom|prenom|fils|bebe)\b|\bpas (?:lui|elle)(?= ?(?:$|[.,!]))/;
+/** Between the name and what the child is to the one it is about. */
+export const isThe = '(?:cest |est |etait )?(?:le|la|son|sa|mon|ma)';
+/** Another name said instead of one. */
+export const itIsOther = /\bnon,? c.?est (\p{L}+) (?:qui|dont)\b/u;

@@ -40,6 +40,7 @@ export type Value = z.infer<typeof value>;
 const told = z.strictObject({
   children: z.array(z.number()).optional(),
   severalChildren: z.literal(true).optional(),
+  notOnFile: z.literal(true).optional(),
   tubeKind: value.optional(),
   halfOutOf: z.enum(['g', 'gj', 'j']).optional(),
   inPlace: z.enum(inPlaceTroubles).optional(),
