@@ -72,6 +72,11 @@ export interface CaseView {
   readonly clearable: boolean;
   /** The danger signs told by name. */
   readonly dangerSigns: readonly Sign[];
+  readonly warningSigns: readonly Sign[];
+  /** When the tube that is in went in, epoch ms. */
+  readonly placedAtMs: number | null;
+  /** A nurse cleared it. */
+  readonly cleared: boolean;
   readonly failedTries: number;
   readonly fedLately: YesNoUnknown | null;
   readonly latexAllergy: boolean;

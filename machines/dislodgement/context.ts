@@ -118,6 +118,8 @@ export interface Context {
   /** A danger was told; `named` are its signs, none for a plain yes (which alone can be taken back). */
   readonly danger: { readonly named: readonly Sign[] } | null;
   readonly warning: boolean;
+  /** Its signs by name, for the nurse; a case begun before they were kept has none. */
+  readonly warningSigns?: readonly Sign[];
   /** A nurse sent the child in: `now`, until a tube that came out again may have to be held open on the way. */
   readonly sentIn: 'no' | 'now' | 'held-open';
   /** What cannot wait was told tonight, not only filed. */

@@ -187,21 +187,15 @@ export const kit = setup({
     noteOutAgain: assign(({ context }) => tubeOutAgain(context)),
     noteDanger: assign(({ context, event }) => ({
       danger: {
-        named: [
-          ...(context.danger?.named ?? []),
-          ...(event.type === 'signs' && event.sure.length > 0
-            ? event.sure
-            : context.clarify === null
-              ? []
-              : [context.clarify]),
-        ],
+        named: [...(context.danger?.named ?? []), ...namedIn(context, event)],
       },
       outcome: null,
       ...nothingToClarify,
     })),
     /** Whoever names a warning sign has seen the list of danger signs, once it was sent. */
-    noteWarning: assign(({ context }) => ({
+    noteWarning: assign(({ context, event }) => ({
       warning: true,
+      warningSigns: [...new Set([...(context.warningSigns ?? []), ...namedIn(context, event)])],
       outcome: null,
       ...nothingToClarify,
       unwell: context.openingSaid && context.unwell === 'unasked' ? ('well' as const) : context.unwell,
@@ -258,6 +252,12 @@ export const kit = setup({
     noteUnanswered: assign({ unanswered: true }),
   },
 });
+
+/** The signs a text names, or the one it was asked about. */
+function namedIn({ clarify }: Context, event: ConversationEvent): readonly Sign[] {
+  if (event.type === 'signs' && event.sure.length > 0) return event.sure;
+  return clarify === null ? [] : [clarify];
+}
 
 /** A tube remembers when it was first allowed, and that it was held as hard. */
 function settled(placed: Placed, outcome: Outcome, allowedAtMs: number | null): Placed {

@@ -101,7 +101,15 @@ function noteConfirm(context: Context, value: 'yes' | 'no'): Context {
 
 /** What must not be missed, told by the caregiver: a nurse is called about it. */
 export function noteCannotWait(context: Context, cannotWait: string): Context {
-  return withFacts({ ...context, cannotWaitTold: true }, { cannotWait });
+  const known = context.facts.cannotWait;
+  // What was named before stays first: a later text may only speak of it.
+  const both =
+    known === null || cannotWait.includes(known)
+      ? cannotWait
+      : known.includes(cannotWait)
+        ? known
+        : `${known}; ${cannotWait}`;
+  return withFacts({ ...context, cannotWaitTold: true }, { cannotWait: both });
 }
 
 /** What the own tube turned out to be; one that is in and not known to be whole only holds the stoma open. */

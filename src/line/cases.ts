@@ -82,6 +82,11 @@ const lockPaged = statement(
   `SELECT ${caseColumns} FROM "case" c JOIN phone p ON p.id = c.phone_id
    WHERE c.closed_ms IS NULL AND c.id IN (SELECT case_id FROM page WHERE phone_id = $1) ORDER BY c.id FOR UPDATE OF c`,
 );
+const lockByCode = statement(
+  'case.lockByCode',
+  `SELECT ${caseColumns} FROM "case" c JOIN phone p ON p.id = c.phone_id
+   WHERE c.closed_ms IS NULL AND NOT c.rehearsal AND c.id % $1 = $2 ORDER BY c.id FOR UPDATE OF c`,
+);
 const insertCase = statement(
   'case.open',
   `INSERT INTO "case" (phone_id, protocol_id, file, snapshots, opened_ms, parked_ms, rehearsal, rehearsal_by)
@@ -120,6 +125,17 @@ export async function lockPagedCases(
   nursePhoneId: number,
 ): Promise<readonly LockedCase[]> {
   const rows = await client.query<CaseRow>(lockPaged, [nursePhoneId]);
+  return rows.map((row) => caseOf(seal, row));
+}
+
+/** The open cases of a code, locked: several share one only after thousands. */
+export async function lockCasesByCode(client: Queryable, seal: Seal, code: string): Promise<readonly LockedCase[]> {
+  const letter = codeLetters.indexOf(code.charAt(0));
+  if (letter < 0) return [];
+  const rows = await client.query<CaseRow>(lockByCode, [
+    codeLetters.length * 100,
+    letter * 100 + Number(code.slice(1)),
+  ]);
   return rows.map((row) => caseOf(seal, row));
 }
 
@@ -211,10 +227,11 @@ export function sealJson(seal: Seal, value: object | null): Buffer | null {
   return value === null ? null : seal.seal(JSON.stringify(value));
 }
 
+const codeLetters = 'ABCDEFGHJKLMNPQRTUVWXYZ'; // no I, O, S: they read as digits
+
 /** A short code that tells a nurse's cases apart: a letter and two digits. Two open cases rarely share one, and texts name the child too. */
 export function caseCode(caseId: number): string {
-  const letters = 'ABCDEFGHJKLMNPQRTUVWXYZ'; // no I, O, S: they read as digits
-  const letter = letters[Math.floor(caseId / 100) % letters.length];
+  const letter = codeLetters[Math.floor(caseId / 100) % codeLetters.length];
   return `${letter}${String(caseId % 100).padStart(2, '0')}`;
 }
 

@@ -1,10 +1,11 @@
 /** A nurse's text: one of her words about one of her cases, or, from the same phone, a parent's text. Read this first. */
 import { statement } from '#src/store/database.ts';
 import { opens, readFresh } from './caregiver.ts';
-import { familyOf, isCodeLike, type LockedCase, lockPagedCases } from './cases.ts';
+import { caseCode, familyOf, isCodeLike, type LockedCase, lockCasesByCode, lockPagedCases } from './cases.ts';
 import type { HeardText } from './line.ts';
 import { askToClear, askToClose, askToCorrect, askToSendIn, report, settlePending } from './nurse/confirmed.ts';
-import { type Desk, tell, withoutCode, withoutName } from './nurse/desk.ts';
+import { type Desk, placeOf, tell } from './nurse/desk.ts';
+import { codesIn, namedFirst, withoutCodes, withoutName } from './nurse/naming.ts';
 import { offersNow } from './nurse/offers.ts';
 import { more, pass, take } from './nurse/pages.ts';
 import { askToPause, askToResume } from './nurse/pausing.ts';
@@ -21,18 +22,22 @@ const hasCase = statement('nurse.hasCase', 'SELECT 1 FROM "case" WHERE phone_id 
 export async function answerNurse(parts: Parts, turn: Turn, phone: Phone, text: HeardText): Promise<boolean> {
   const cases = await lockPagedCases(turn.client, parts.seal, phone.id);
   parts.checkpoint('nurse locked');
-  const desk: Desk = { parts, turn, phone, name: parts.nurseOf(phone.number)?.name ?? 'The nurse', cases };
-  const { named, heard } = heardFrom(desk, text.body);
+  const paged: Desk = { parts, turn, phone, name: parts.nurseOf(phone.number)?.name ?? 'The nurse', cases };
+  const desk = await withUnpaged(paged, text.body);
+  const { named, all, heard } = heardFrom(desk, text.body);
   const unknown = named === null ? unknownCode(desk, text.body) : null;
   if (unknown !== null) {
     await rememberPending(turn.client, phone, null);
     return tell(desk, { key: 'noSuchCase', params: { code: unknown, cases: cases.map(caseName) } });
   }
-  // A yes is only for what was asked just before it: any other text of hers leaves that undone.
-  if (heard.word !== 'yes' && heard.word !== 'no') await rememberPending(turn.client, phone, null);
+  // A yes is only for what was asked just before it: any other text of hers leaves that undone, but for a look at the child.
+  if (heard.word !== 'yes' && heard.word !== 'no' && heard.word !== 'more')
+    await rememberPending(turn.client, phone, null);
+  if (all.length > 1 && heard.word !== 'take' && heard.word !== 'other')
+    return tell(desk, { key: 'which', params: { word: wordName(heard.word), cases: all.map(caseName) } });
   switch (heard.word) {
     case 'take':
-      return tell(desk, await take(desk, named));
+      return tell(desk, await take(desk, all));
     case 'clear':
       return tell(desk, await askToClear(desk, named));
     case 'yes':
@@ -44,7 +49,8 @@ export async function answerNurse(parts: Parts, turn: Turn, phone: Phone, text: 
     case 'resume':
       return tell(desk, await askToResume(desk));
     case 'other':
-      return answerOther(desk, text);
+      // With a code of a case it is hers, whatever it says.
+      return named === null ? answerOther(desk, text) : tellOffers(desk);
     case 'practice':
       // Without a name it is a parent's own wish, where she is one.
       if (heard.words === '' && (await isCaregiver(desk))) return false;
@@ -55,6 +61,19 @@ export async function answerNurse(parts: Parts, turn: Turn, phone: Phone, text: 
   }
 }
 
+const wordName = (word: string) => (word === 'send-in' ? 'GO IN' : word.toUpperCase());
+
+/** On call, she may take any open case by its code, whether or not its page has come to her yet. */
+async function withUnpaged(desk: Desk, body: string): Promise<Desk> {
+  const known = new Set(desk.cases.map(({ id }) => caseCode(id)));
+  const code = codesIn(body).find((one) => !known.has(one));
+  if (code === undefined || (await placeOf(desk)) === null) return desk;
+  const { turn, parts } = desk;
+  const unpaged = await lockCasesByCode(turn.client, parts.seal, code);
+  const { heard } = heardFrom({ ...desk, cases: unpaged }, body);
+  return heard.word === 'take' ? { ...desk, cases: [...desk.cases, ...unpaged] } : desk;
+}
+
 /** A code right after a word of hers that is none of her cases': what she meant for one family goes to no other. */
 function unknownCode({ parts }: Desk, body: string): string | null {
   const [word = '', code = '', ...more] = body.trim().split(/\s+/);
@@ -63,14 +82,16 @@ function unknownCode({ parts }: Desk, body: string): string | null {
   return parts.readNurse([word, ...more].join(' ')).word === 'other' ? null : bare;
 }
 
-/** Her word, and the case she named: by its code, or beside a bare word by the child's name. */
+/** Her word, and the cases she named: by their codes, or beside a bare word, or first of what she tells, by the child's name. */
 function heardFrom({ parts, cases }: Desk, body: string) {
-  const { named, rest } = withoutCode(cases, body);
+  const { all, rest } = withoutCodes(cases, body);
+  const named = all[0] ?? null;
   const heard = parts.readNurse(rest);
-  if (heard.word !== 'other') return { named, heard };
+  if (heard.word === 'tell' && named === null) return { named: namedFirst(cases, heard.words), all, heard };
+  if (heard.word !== 'other') return { named, all, heard };
   const byName = withoutName(cases, rest);
-  if (byName === null) return { named, heard };
-  return { named: byName.named, heard: parts.readNurse(byName.rest) };
+  if (byName === null) return { named, all, heard };
+  return { named: byName.named, all: [byName.named], heard: parts.readNurse(byName.rest) };
 }
 
 type Word = Exclude<

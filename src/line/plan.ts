@@ -49,6 +49,8 @@ export interface PlanScene extends StepOptions {
   readonly theCase: LockedCase;
   readonly protocol: Protocol;
   readonly reached: Reach;
+  /** The family's last words, where a nurse is told of the case. */
+  readonly words: string | null;
   /** Every phone of the case. */
   readonly listeners: readonly Listener[];
 }
@@ -134,11 +136,11 @@ function pageMessages(
 }
 
 function newsOf(
-  { theCase }: PlanScene,
+  { theCase, words }: PlanScene,
   { facts, disposition }: CaseView,
   { level, reason }: Extract<Effect, { type: 'tellNurse' }>,
 ): NurseSay {
-  return { key: 'news', params: { ...caseName(theCase), level, reason, ph: facts.ph ?? null, disposition } };
+  return { key: 'news', params: { ...caseName(theCase), level, reason, ph: facts.ph ?? null, disposition, words } };
 }
 
 function standsOf(
@@ -162,10 +164,11 @@ function nursePage(
   effect: Extract<Effect, { type: 'callNurse' }>,
   reached: Place,
 ): NursePage {
-  const { tubeKind, halfOutOf, firstPlaced, ph, cameOutAt } = view.facts;
+  const { tubeKind, halfOutOf, firstPlaced, ph, cameOutAt, insertedHow } = view.facts;
   const { site, clinical } = scene.protocol;
   const { nowMs } = scene.turn;
-  const outMs = cameOutAt === undefined ? null : nowMs - Date.parse(cameOutAt);
+  // A tube that is in ends the time without one.
+  const outMs = cameOutAt === undefined ? null : (view.placedAtMs ?? nowMs) - Date.parse(cameOutAt);
   return {
     ...caseName(scene.theCase),
     level: effect.level,
@@ -182,10 +185,20 @@ function nursePage(
     minutesOut: outMs === null ? null : Math.max(0, Math.floor(outMs / 60_000)),
     disposition: view.disposition,
     cannotWait: view.cannotWait,
+    warningSigns: view.warningSigns,
+    words: scene.words,
+    hard: insertedHow === 'hard',
+    cleared: view.cleared,
+    optedOut: scene.leaves || hearsNothing(scene.listeners),
     again: reached.called,
     gap: reached.gap,
     clearable: view.clearable,
   };
+}
+
+/** Whether every phone of the case has opted out. */
+export function hearsNothing(listeners: readonly Pick<Listener, 'optedOut'>[]): boolean {
+  return listeners.every(({ optedOut }) => optedOut);
 }
 
 /** How a text to a nurse names a case. */

@@ -8,6 +8,7 @@ import { MissingRow, NothingSaid } from '#src/errors.ts';
 import type { Queryable } from '#src/store/database.ts';
 import { type LockedCase, rememberChild } from './cases.ts';
 import { listenersOf } from './joined.ts';
+import { lastWords } from './lastWords.ts';
 import type { Parts } from './parts.ts';
 import { type Plan, planStep } from './plan.ts';
 import { protocolOf } from './protocols.ts';
@@ -90,7 +91,8 @@ export async function takeStep(
   if (reached.places.size > 0) parts.checkpoint('page reached');
   const listeners = await listenersOf(turn.client, theCase);
   const leaves = signal.event.type === 'stop';
-  const plan = planStep({ parts, turn, theCase, protocol, reached, listeners, leaves, ...options }, step);
+  const words = await lastWords(parts, turn, theCase, step.effects, options);
+  const plan = planStep({ parts, turn, theCase, protocol, reached, listeners, leaves, words, ...options }, step);
   const snapshots = JSON.stringify(step.snapshots);
   const link = chain(theCase, {
     at: turn.nowMs,

@@ -11,7 +11,7 @@ import type {
   RehearsalResult,
 } from '#src/wording/nurseSays.ts';
 import { nurseOffers } from '#src/wording/nurseSays.ts';
-import { pages } from './pageSamples.ts';
+import { longPage, pages } from './pageSamples.ts';
 import { keysOf, none } from './samples.ts';
 
 const handovers: readonly HandoverText[] = [
@@ -76,7 +76,8 @@ const details: CaseDetails = {
   stemLengthCm: 1.7,
   fillVolumeMl: 4,
   acidReducer: true,
-  latexAllergy: false,
+  latexAllergy: true,
+  insertedHow: 'hard',
   weightKg: 13.4,
   failedTries: 1,
   fedLately: 'no',
@@ -94,6 +95,7 @@ const unfiled: CaseDetails = {
   fillVolumeMl: null,
   acidReducer: null,
   latexAllergy: null,
+  insertedHow: null,
   weightKg: null,
   fedLately: null,
   cannotWait: null,
@@ -114,8 +116,16 @@ export const nurseParams: { readonly [K in NurseSayKey]: readonly NurseSays[K][]
   page: pages,
   pageCall: pages,
   news: [
-    ...pageReasons.map((reason) => ({ ...robin, level: levelOf[reason], reason, ph: null, disposition: null })),
-    { ...robin, level: 'routine', reason: 'reading-corrected', ph: 6.5, disposition: 'recheck' },
+    ...pageReasons.map((reason) => ({
+      ...robin,
+      level: levelOf[reason],
+      reason,
+      ph: null,
+      disposition: null,
+      words: null,
+    })),
+    { ...robin, level: 'routine', reason: 'reading-corrected', ph: 6.5, disposition: 'recheck', words: null },
+    { ...robin, level: 'urgent', reason: 'unread', ph: 6.5, disposition: 'recheck', words: longPage.words },
   ],
   stands: [
     { ...robin, disposition: 'use', tubeIn: 'temporary' },
@@ -127,9 +137,11 @@ export const nurseParams: { readonly [K in NurseSayKey]: readonly NurseSays[K][]
     })),
   ],
   taken: [
-    { cases: [robin], clear: [] },
-    { cases: [robin], clear: [robin] },
-    { cases: [robin, nameless], clear: [robin, nameless] },
+    { cases: [robin], clear: [], optedOut: [] },
+    { cases: [robin], clear: [], optedOut: [robin] },
+    { cases: [robin, nameless], clear: [], optedOut: [robin] },
+    { cases: [robin], clear: [robin], optedOut: [] },
+    { cases: [robin, nameless], clear: [robin, nameless], optedOut: [] },
   ],
   passed: [
     { ...robin, already: false },
@@ -159,6 +171,7 @@ export const nurseParams: { readonly [K in NurseSayKey]: readonly NurseSays[K][]
     { ...robin, fact, asked: false, told: 'go-in', raised: ['tract-nearly-too-young'], paged: true },
   ]),
   factNot: none,
+  notSent: [robin],
   told: [robin],
   tellTooLong: [{ most: 200 }],
   tellConfirm: [{ ...robin, language: 'es' }],

@@ -21,6 +21,11 @@ export const shortPage: NursePage = {
   again: false,
   gap: false,
   clearable: true,
+  warningSigns: [],
+  words: null,
+  hard: true,
+  cleared: false,
+  optedOut: false,
 };
 /** Every part at its longest. */
 export const longPage: NursePage = {
@@ -42,6 +47,11 @@ export const longPage: NursePage = {
   again: true,
   gap: true,
   clearable: false,
+  warningSigns: [...signs],
+  words: 'he is screaming so much and will not stop whatever we do, what can we give him now please',
+  hard: true,
+  cleared: false,
+  optedOut: false,
 };
 const emptyPage: NursePage = {
   ...shortPage,
@@ -54,6 +64,7 @@ const emptyPage: NursePage = {
   minutesOut: null,
   disposition: null,
   clearable: false,
+  hard: false,
 };
 /** The longest that can be cleared: danger, a wait for the hospital and what cannot wait are sent in instead. */
 const longClearable: NursePage = {
@@ -75,5 +86,9 @@ export const pages: readonly NursePage[] = [
   ...pageReasons.map((reason) => ({ ...shortPage, reasons: [reason] })),
   ...pageLevels.map((level) => ({ ...shortPage, level })),
   ...tubeKinds.map((tubeKind) => ({ ...shortPage, tubeKind })),
+  { ...shortPage, reasons: ['unread'], words: longPage.words },
+  { ...longPage, reasons: ['warning-sign'], dangerSigns: [] },
+  { ...shortPage, optedOut: true },
+  { ...shortPage, cleared: true, clearable: false },
   ...dispositions.map((disposition) => ({ ...shortPage, disposition })),
 ];

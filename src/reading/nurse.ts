@@ -49,5 +49,23 @@ export function readNurse(text: string): NurseWord {
     if (words === '' && (word === 'tell' || word === 'fact')) return { word: 'other' };
     return { word, words };
   }
-  return { word: 'other' };
+  return inParts(text);
+}
+
+/** TELL in capitals begins a sentence; what stands before it is for the line, which cannot use it. */
+const tellLater = /[.,;:!?\n]\s*TELL\b[\s:,-]*(.+)$/s;
+
+/** Taking said twice is one; PASS counts beside her reason, as the next person is called either way. */
+function inParts(text: string): NurseWord {
+  const words = tellLater.exec(text)?.[1]?.replace(/\s+/g, ' ').trim() ?? '';
+  if (words !== '') return { word: 'tell', words };
+  const parts = text
+    .split(/[.,;!\n]+/)
+    .map(plainNurse)
+    .filter((part) => part !== '');
+  const said = parts.map((part) => forms.find(([, form]) => form.test(part))?.[0] ?? 'other');
+  if (said.length > 1 && said.every((one) => one === 'take')) return { word: 'take' };
+  return said.includes('pass') && said.every((one) => one === 'pass' || one === 'other')
+    ? { word: 'pass' }
+    : { word: 'other' };
 }

@@ -36,6 +36,16 @@ export interface NursePage {
   readonly language: LanguageCode;
   /** A medicine or feed that must not be missed, in the family's or the file's words. */
   readonly cannotWait: string | null;
+  /** The warning signs told by name. */
+  readonly warningSigns: readonly Sign[];
+  /** The family's last words. */
+  readonly words: string | null;
+  /** What is in was hard to get in. */
+  readonly hard: boolean;
+  /** A nurse cleared it, and the family secures it now. */
+  readonly cleared: boolean;
+  /** The family opted out of texts: it was told nothing. */
+  readonly optedOut: boolean;
   /** This person was called for it before. */
   readonly again: boolean;
   /** The rota names nobody for this place, so the fallback number is called. */
@@ -113,6 +123,7 @@ export interface CaseDetails {
   readonly fillVolumeMl: number | null;
   readonly acidReducer: boolean | null;
   readonly latexAllergy: boolean | null;
+  readonly insertedHow: 'easy' | 'hard' | null;
   readonly weightKg: number | null;
   readonly failedTries: number;
   readonly fedLately: 'yes' | 'no' | 'unknown' | null;
@@ -149,11 +160,18 @@ export interface NurseSays {
     readonly reason: PageReason;
     readonly ph: number | null;
     readonly disposition: Disposition | null;
+    readonly words: string | null;
   };
   /** Where her case has come to rest without a page. */
   stands: CaseName & { readonly disposition: Resting; readonly tubeIn: 'own' | 'temporary' | null };
-  /** `clear` are those of them that she could clear. */
-  taken: { readonly cases: readonly CaseName[]; readonly clear: readonly CaseName[] };
+  /** `clear` are those of them that she could clear, `optedOut` those whose family gets no texts. */
+  taken: {
+    readonly cases: readonly CaseName[];
+    readonly clear: readonly CaseName[];
+    readonly optedOut: readonly CaseName[];
+  };
+  /** Her words were not sent: the family opted out. */
+  notSent: CaseName;
   /** Passed to the next person; or, `already`, the page had gone on from her. */
   passed: CaseName & { readonly already: boolean };
   /** Several cases, and she named none; `word` is what to text with the code. */

@@ -2,7 +2,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { converse, goesWell, type Sent } from './phone.ts';
 import { backends } from './process.ts';
-import { nursesOf, phone, standing, tubeOut } from './standing.ts';
+import { family, nursesOf, phone, standing, tubeOut } from './standing.ts';
 
 const to = (sent: Sent, number: string) => sent.filter((one) => one.to === number).map(({ body }) => body);
 
@@ -48,6 +48,61 @@ describe.each(backends())('on the $name database', (backend) => {
       expect(page).toMatch(/^EMERGENCY Tam .*Reply TAKE, PASS or MORE$/s);
       expect(answer).toContain('New and graver: tract too young to insert. Everybody is called afresh: TAKE');
     });
+  });
+
+  describe('words of hers as she writes them', () => {
+    const other = '+12025550186';
+    const two = async () => {
+      await line.enrol(other, { ...family, child: 'Mateo' });
+      await held();
+      await line.text(other, tubeOut);
+      await line.text(other, 'i want to talk to a nurse');
+    };
+
+    it('take every case she names', async () => {
+      await two();
+      expect(to(await line.text(first, 'got it, take A01 and A02'), first)[0]).toMatch(
+        /^You have Tam \(A01\), Mateo \(A02\)/,
+      );
+    });
+
+    it('pass one beside her reason, and tell the one child of that name', async () => {
+      await two();
+      expect(to(await line.text(first, 'cant, driving. pass A02'), first)).toEqual([
+        'Mateo (A02): passed on. The next person is called now.',
+      ]);
+      expect(to(await line.text(first, 'tell Tam cover the hole'), phone).at(-1)).toContain('cover the hole');
+    });
+
+    it('are never a family’s with a code of hers', async () => {
+      await two();
+      expect(to(await line.text(first, 'A01 her tube came out'), first)[0]).toMatch(/^Nothing was changed/);
+    });
+
+    it('take an open case of another’s page, on call', async () => {
+      await held();
+      expect(to(await line.text(second, 'take A01'), phone)).toEqual([
+        expect.stringContaining('Nurse Tariq has your case'),
+      ]);
+      expect((await line.newestCase(phone))?.pages.at(-1)).toMatchObject({ to: second, takenAt: expect.any(String) });
+    });
+
+    it('send in at once whom nothing has to be asked back for', async () => {
+      await held();
+      await line.text(first, 'go in A01');
+      await line.text(first, 'yes');
+      expect(to(await line.text(first, 'go in A01'), first)).toEqual(['Tam (A01): told to go in already.']);
+    });
+  });
+
+  it('reads that a family opted out, and that it was told nothing', async () => {
+    await held();
+    await line.text(phone, 'stop');
+    const again = to((await line.clock({ advance: 'PT6M' })).sent, first);
+    expect(again[0]).toContain('OPTED OUT: phone them');
+    expect(to(await line.text(first, 'take'), first).at(-1)).toContain('opted out and was told nothing: phone them');
+    expect(to(await line.text(first, 'tell them hello'), first)[0]).toContain('nothing was sent');
+    expect(to(await line.text(first, 'tell them hello'), phone)).toEqual([]);
   });
 
   describe('a hold she closes', () => {

@@ -84,6 +84,7 @@ function remembered(context: Context, b: Bystander, setting: Setting, atMs: numb
     pagedFacts: 0,
     pagedOnce: 0,
     // Words only.
+    warningSigns: 0,
     answered: 0,
     preface: 0,
     unrepeated: 0,

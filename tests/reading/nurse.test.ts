@@ -25,6 +25,18 @@ it.each([
   ['take clear', 'other'],
   ['yes or no', 'other'],
   ['', 'other'],
+  ['got it, take', 'take'],
+  ['got it, the tube is in', 'other'],
+  ['take?', 'other'],
+  ['cant, driving. pass', 'pass'],
+  ['no, pass', 'other'],
+  ['pass it to him, take', 'other'],
+  ['it is blocked, tube in. tell me more about it', 'other'],
 ])('%s is %s', (text, word) => {
   expect(readNurse(text).word).toBe(word);
+});
+
+it('reads what she tells the family after what she noted', () => {
+  const words = 'try 10 ml warm water gently back and forth';
+  expect(readNurse(`it is blocked, tube in. TELL ${words}`)).toEqual({ word: 'tell', words });
 });

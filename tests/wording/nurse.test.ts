@@ -12,7 +12,7 @@ describe('a page', () => {
   /** SBAR: situation, background, assessment, request (nursing practice, from memory). */
   it('runs situation, background, assessment, request', () => {
     expect(said({ key: 'page', params: shortPage })).toBe(
-      'URGENT Robin (4K7): hard insertion. G tube, mature tract, first placed 12 Mar 2026, out 45 min. ' +
+      'URGENT Robin (4K7): hard insertion. G tube, mature tract, first placed 12 Mar 2026, was out 45 min. ' +
         'Temporary tube in, pH 5, told: hold, nothing through it. Family +12125550101. Wants CLEAR.\nReply TAKE, PASS or MORE',
     );
   });
@@ -69,13 +69,37 @@ describe('a clearance', () => {
   });
 });
 
+describe('what a page is about', () => {
+  const text = (params: Partial<typeof shortPage>) => said({ key: 'page', params: { ...shortPage, ...params } });
+
+  it('is named: the warning sign, and what the family wrote that the line could not read', () => {
+    expect(text({ reasons: ['warning-sign'], warningSigns: ['fever'] })).toContain('warning sign: fever.');
+    expect(text({ reasons: ['unread'], words: 'the strips are expired' })).toContain(
+      'Wrote: "the strips are expired".',
+    );
+    expect(text({ reasons: ['no-kit'], words: 'the strips are expired' })).not.toContain('Wrote');
+  });
+
+  it('is a hard insertion, whatever it waits for', () => {
+    expect(text({ reasons: ['no-strips'] })).toContain('Temporary tube in, hard, pH');
+  });
+
+  it('is not told as a hold once it was cleared, nor as told to a family that opted out', () => {
+    expect(text({ cleared: true })).toContain('cleared, being secured');
+    expect(text({ optedOut: true })).toContain('OPTED OUT: phone them');
+    expect(text({ optedOut: true })).not.toContain('told:');
+  });
+});
+
 describe('other texts to a nurse', () => {
   it('list every case taken', () => {
     const cases = [
       { child: 'Robin', code: '4K7' },
       { child: null, code: '9Q2' },
     ];
-    expect(said({ key: 'taken', params: { cases, clear: [] } })).toContain('Robin (4K7), Unnamed child (9Q2)');
+    expect(said({ key: 'taken', params: { cases, clear: [], optedOut: [] } })).toContain(
+      'Robin (4K7), Unnamed child (9Q2)',
+    );
   });
 
   it('name the words that are possible now, and no other', () => {

@@ -57,9 +57,14 @@ const shown = ({ view }: Looked) => JSON.stringify([view.facts.tubeKind, view.fa
 export async function askToSendIn(desk: Desk, named: LockedCase | null): Promise<NurseSay> {
   const theCase = meant(desk, named, 'GO IN');
   if (isSay(theCase)) return theCase;
+  const [found] = await look(desk, [theCase]);
+  // Nothing new for the family, and hers from now on: there is nothing to ask back.
+  if (found !== undefined && isSentIn(found)) return sendIn(desk, theCase);
   await remember(desk, 'send-in', theCase);
   return { key: 'sendInConfirm', params: caseName(theCase) };
 }
+
+const isSentIn = ({ view: { disposition } }: Looked) => disposition === 'go-in' || disposition === 'emergency';
 
 export async function askToCorrect(desk: Desk, named: LockedCase | null, words: string): Promise<NurseSay> {
   if (desk.turn.paused) return noAdvice(desk);

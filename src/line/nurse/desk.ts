@@ -2,7 +2,6 @@
 import type { CaseStep, CaseView } from '#machines/case.ts';
 import type { NurseEvent, Unstamped } from '#machines/events.ts';
 import type { Place } from '#machines/paging/kit.ts';
-import { childName } from '#src/families/children.ts';
 import type { NurseSay } from '#src/wording/nurseSays.ts';
 import { caseCode, type LockedCase, lockPagedCases, rememberRelay } from '../cases.ts';
 import type { Parts } from '../parts.ts';
@@ -119,7 +118,8 @@ export async function actOn(desk: Desk, found: Looked, event: Unstamped<NurseEve
 export async function hasNow(desk: Desk, cases: readonly LockedCase[]): Promise<NurseSay> {
   const looked = desk.turn.paused ? [] : await look(desk, cases);
   const clear = looked.filter(({ view }) => view.clearable).map(({ theCase }) => caseName(theCase));
-  return { key: 'taken', params: { cases: cases.map(caseName), clear } };
+  const optedOut = cases.filter((theCase) => theCase.optedOut && theCase.joinedIds.length === 0).map(caseName);
+  return { key: 'taken', params: { cases: cases.map(caseName), clear, optedOut } };
 }
 
 /** The case as the last step left it. */
@@ -165,33 +165,4 @@ function codesIn({ params }: NurseSay): readonly string[] {
   if ('code' in params) return [params.code];
   // `callWords` and the handover only count theirs.
   return 'cases' in params && typeof params.cases !== 'number' ? params.cases.map(({ code }) => code) : [];
-}
-
-/** "CLEAR K42" names one of her cases; the word is read without the code. */
-export function withoutCode(
-  cases: readonly LockedCase[],
-  body: string,
-): { readonly named: LockedCase | null; readonly rest: string } {
-  const words = body.trim().split(/\s+/);
-  const named = cases.find((theCase) => words.some((word) => isCode(word, theCase))) ?? null;
-  if (named === null) return { named, rest: body };
-  return { named, rest: words.filter((word) => !isCode(word, named)).join(' ') };
-}
-
-const isCode = (word: string, theCase: LockedCase) =>
-  word.replace(/[^A-Za-z0-9]/g, '').toUpperCase() === caseCode(theCase.id);
-
-/** "Clear Wren": a word of hers and nothing but a child's name beside it, where one of her cases has that name. */
-export function withoutName(
-  cases: readonly LockedCase[],
-  body: string,
-): { readonly named: LockedCase; readonly rest: string } | null {
-  const plain = body.trim().toLowerCase();
-  const found = cases.flatMap((named) => {
-    const name = childName(named.file)?.toLowerCase() ?? '';
-    const rest = name === '' || !plain.endsWith(` ${name}`) ? '' : plain.slice(0, -name.length).trim();
-    return rest === '' ? [] : [{ named, rest }];
-  });
-  const [only, more] = found;
-  return only === undefined || more !== undefined ? null : only;
 }

@@ -21,19 +21,21 @@ const familyTexts = statement(
    WHERE id = (SELECT min(id) FROM said) OR id IN (SELECT id FROM said ORDER BY id DESC LIMIT 2) ORDER BY id`,
 );
 
-/** Every open page of hers, or the one she named. */
-export async function take(desk: Desk, named: LockedCase | null): Promise<NurseSay> {
+/** Every open page of hers, or those she named. */
+export async function take(desk: Desk, named: readonly LockedCase[]): Promise<NurseSay> {
   const { turn, phone, parts } = desk;
   const rows = await turn.client.query<{ case_id: number }>(openPages, [phone.id]);
   const open = new Set(rows.map((row) => row.case_id));
-  const taken = desk.cases.filter((theCase) => open.has(theCase.id) && (named === null || named.id === theCase.id));
+  const taken = desk.cases.filter((theCase) => open.has(theCase.id) && (named.length === 0 || named.includes(theCase)));
   for (const theCase of taken) {
     if (theCase.parked) await takeParked(turn, theCase.id, phone.id);
     else await takeOne(desk, theCase);
     await showMedia(parts, turn, theCase, phone.id);
     parts.checkpoint('page taken');
   }
-  return taken.length === 0 ? askToTakeOver(desk, named) : hasNow(desk, taken);
+  const others = named.filter((theCase) => !taken.includes(theCase));
+  if (taken.length === 0 || others.length > 0) return askToTakeOver(desk, others, taken);
+  return hasNow(desk, taken);
 }
 
 /** To the person after her; she is off it where nobody has taken it since, or she has. */
@@ -79,7 +81,9 @@ function details({ parts }: Desk, { theCase, view }: Looked): CaseDetails {
     stemLengthCm: file?.stemLengthCm ?? null,
     fillVolumeMl: file?.fillVolumeMl ?? null,
     acidReducer: file?.acidReducer ?? null,
-    latexAllergy: view.latexAllergy ? true : file === null ? null : (file.latexAllergy ?? null),
+    // A file that holds none may never have been asked.
+    latexAllergy: view.latexAllergy ? true : null,
+    insertedHow: view.facts.insertedHow ?? null,
     weightKg: view.facts.weightKg ?? null,
     failedTries: view.failedTries,
     fedLately: view.fedLately,

@@ -4,18 +4,22 @@ import type { LockedCase } from '../cases.ts';
 import { caseName } from '../plan.ts';
 import { takeStep } from '../turn.ts';
 import { remember } from './confirmed.ts';
-import { again, type Desk, hasNow, look, otherTaker, placeOf, takeFromClimb, takeOne } from './desk.ts';
+import { again, type Desk, hasNow, type Looked, look, otherTaker, placeOf, takeFromClimb, takeOne } from './desk.ts';
 
 /** The answer to TAKE where no page waits for her: one that went on from her, what she has already, or who has it. */
-export async function askToTakeOver(desk: Desk, named: LockedCase | null): Promise<NurseSay> {
+export async function askToTakeOver(
+  desk: Desk,
+  named: readonly LockedCase[],
+  taken: readonly LockedCase[],
+): Promise<NurseSay> {
   const held: { readonly theCase: LockedCase; readonly nurse: string; readonly sinceMs: number }[] = [];
-  const hers: LockedCase[] = [];
+  const hers: LockedCase[] = [...taken];
   const place = await placeOf(desk);
-  for (const found of await look(desk, named === null ? desk.cases : [named])) {
+  for (const found of await look(desk, named.length === 0 ? desk.cases : named)) {
     const other = await otherTaker(desk, found);
     if (other !== null) held.push({ theCase: found.theCase, ...other });
     else if (found.view.takenBy !== null) hers.push(found.theCase);
-    else if (place !== null) {
+    else if (place !== null && isCalledFor(found)) {
       await takeFromClimb(desk, found.theCase, place);
       hers.push(found.theCase);
     }
@@ -30,6 +34,9 @@ export async function askToTakeOver(desk: Desk, named: LockedCase | null): Promi
   if (mayTake) await remember(desk, 'take-over', theCase);
   return { key: 'heldBy', params: { ...caseName(theCase), nurse, sinceMs, mayTake } };
 }
+
+/** A case that calls nobody has no page to take. */
+const isCalledFor = ({ view }: Looked) => !view.states.paging.includes('paging.idle');
 
 /** Whoever had it hears so, and the family who has it now. */
 export async function takeOver(desk: Desk, theCase: LockedCase): Promise<NurseSay> {

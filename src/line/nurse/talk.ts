@@ -4,7 +4,7 @@ import type { NurseSay } from '#src/wording/nurseSays.ts';
 import { type LockedCase, rememberRelay } from '../cases.ts';
 import { listenersOf, toListeners } from '../joined.ts';
 import { languageOf } from '../language.ts';
-import { caseName } from '../plan.ts';
+import { caseName, hearsNothing } from '../plan.ts';
 import { writeMessages } from '../write.ts';
 import { remember } from './confirmed.ts';
 import { type Desk, isSay, look, meant, otherTaker, takenByHer, tellPhone, touch } from './desk.ts';
@@ -30,6 +30,7 @@ export async function tellFamily(desk: Desk, named: LockedCase | null, words: st
   if ([...words].length > mostCharacters) return { key: 'tellTooLong', params: { most: mostCharacters } };
   const theCase = await hers(desk, named, 'TELL');
   if (isSay(theCase)) return theCase;
+  if (hearsNothing(await listenersOf(desk.turn.client, theCase))) return { key: 'notSent', params: caseName(theCase) };
   const language = languageOf(desk.parts.protocol.site, theCase.language, theCase.file);
   if (language !== 'en') {
     await remember(desk, 'tell', theCase, words);

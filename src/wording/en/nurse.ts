@@ -19,20 +19,47 @@ const mostReasons = 2;
 const mostSigns = 2;
 
 /** The gravest reasons come first, whatever came to be known first. */
-function nameReasons({ reasons, dangerSigns }: Pick<NursePage, 'reasons' | 'dangerSigns'>, most = mostReasons): string {
+function nameReasons(
+  { reasons, dangerSigns, warningSigns }: Pick<NursePage, 'reasons' | 'dangerSigns' | 'warningSigns'>,
+  most = mostReasons,
+): string {
   const gravity = (reason: PageReason) => pageLevels.indexOf(levelOf[reason]);
   const gravestFirst = [...reasons].sort((a, b) => gravity(b) - gravity(a));
   const named = gravestFirst
     .slice(0, most)
-    .map((reason) => (reason === 'danger-sign' ? nameDanger(dangerSigns) : reasonNames[reason]));
+    .map((reason) => nameReason(reason, reason === 'danger-sign' ? dangerSigns : warningSigns));
   const rest = reasons.length - named.length;
   return [...named, ...(rest > 0 ? [`${rest} more`] : [])].join('; ');
 }
 
 /** A plain yes to the list of signs names none. */
-function nameDanger(dangerSigns: readonly Sign[]): string {
-  const names = dangerSigns.slice(0, mostSigns).map((sign) => signNames[sign]);
-  return [reasonNames['danger-sign'], ...(names.length > 0 ? [names.join(', ')] : [])].join(': ');
+function nameReason(reason: PageReason, signs: readonly Sign[]): string {
+  const names = reason === 'danger-sign' || reason === 'warning-sign' ? signs.slice(0, mostSigns) : [];
+  return [reasonNames[reason], ...(names.length > 0 ? [names.map((sign) => signNames[sign]).join(', ')] : [])].join(
+    ': ',
+  );
+}
+
+/** What the family's own words say better than the reason's name. */
+const inWords: ReadonlySet<PageReason> = new Set<PageReason>([
+  'unread',
+  'unwell-unread',
+  'danger-sign',
+  'warning-sign',
+  'not-well-after',
+  'person-wanted',
+  'tube-problem',
+]);
+
+const leastWords = 4;
+const mostNewsWords = 120;
+
+/** The family's words in quotes, in as much room as there is. */
+function quoted(words: string | null, reasons: readonly PageReason[], room: number): string {
+  const plain = plainText(words ?? '');
+  const most = room - ' Wrote: "".'.length;
+  const shown = plain.length >= leastWords && most >= 20 && reasons.some((reason) => inWords.has(reason));
+  return shown ? ` Wrote: "${clip(plain, most)}".` : '';
 }
 
 function timeOut(minutes: number): string {
@@ -46,21 +73,32 @@ function kindName(tubeKind: TubeKind | null): string {
   return tubeKind === null || tubeKind === 'unknown' ? 'Kind of tube unknown' : tubeKindNames[tubeKind];
 }
 
+/** Among the reasons that are named. */
+const saysHard = ({ reasons }: NursePage) => reasons.length <= mostReasons && reasons.includes('hard-insertion');
+
+const isIn = ({ inside }: NursePage) => inside === 'own' || inside === 'temporary';
+
 function background(page: NursePage): string {
   return [
     // A tube that never came out was not asked about.
     ...(page.inside === 'in-place' && page.tubeKind === null ? [] : [kindName(page.tubeKind)]),
     ...(page.tract === null ? [] : [tractNames[page.tract]]),
     ...(page.firstPlaced === null ? [] : [`first placed ${dates(page.firstPlaced)}`]),
-    ...(page.minutesOut === null ? [] : [timeOut(page.minutesOut)]),
+    ...(page.minutesOut === null ? [] : [`${isIn(page) ? 'was ' : ''}${timeOut(page.minutesOut)}`]),
   ].join(', ');
+}
+
+function told({ optedOut, disposition, cleared }: NursePage): string[] {
+  if (optedOut) return ['OPTED OUT: phone them'];
+  if (disposition === null) return [];
+  return [disposition === 'hold' && cleared ? 'cleared, being secured' : `told: ${dispositionNames[disposition]}`];
 }
 
 function assessment(page: NursePage): string {
   return [
-    insideNames[page.inside],
+    `${insideNames[page.inside]}${page.hard && !saysHard(page) ? ', hard' : ''}`,
     ...(page.ph === null ? [] : [`pH ${number(page.ph)}`]),
-    ...(page.disposition === null ? [] : [`told: ${dispositionNames[page.disposition]}`]),
+    ...told(page),
     ...(page.cannotWait === null ? [] : [`can't wait: ${clip(plainText(page.cannotWait), mostCannotWait)}`]),
   ].join(', ');
 }
@@ -77,11 +115,11 @@ function request({ language, disposition, clearable }: NursePage): string {
 /** Two segments of GSM 7-bit characters: 3GPP TS 23.040. */
 const twoSegments = 306;
 
-function pageText(page: NursePage): string {
+function pageText(page: NursePage, wrote = ''): string {
   return (
     `${page.again ? 'AGAIN ' : ''}${page.level.toUpperCase()} ${nameCase(page)}: ${nameReasons(page, page.cannotWait === null ? mostReasons : 1)}. ` +
     `${page.gap ? 'NO ONE ON ROTA. ' : ''}` +
-    `${background(page)}. ${assessment(page)}. Family ${page.caregiver}.${request(page)}\nReply TAKE, PASS or MORE`
+    `${background(page)}. ${assessment(page)}.${wrote} Family ${page.caregiver}.${request(page)}\nReply TAKE, PASS or MORE`
   );
 }
 
@@ -105,19 +143,25 @@ export const nurse: Omit<NurseCatalogue, HandoverKey | PauseKey | RehearsalKey |
   page: (page) => {
     // The age of the tract says what its date would; MORE has the date, and the family's own words.
     const undated = { ...page, firstPlaced: null };
-    const fits = [page, undated].map(pageText).find(({ length }) => length <= twoSegments);
-    return fits ?? pageText({ ...undated, dangerSigns: [] });
+    const unsigned = { ...undated, dangerSigns: [], warningSigns: [], minutesOut: null };
+    const shown = [page, undated].find((one) => pageText(one).length <= twoSegments) ?? unsigned;
+    const quote = (one: NursePage) => quoted(one.words, one.reasons, twoSegments - pageText(one).length);
+    const [best = shown] = [shown, undated, unsigned].filter((one) => quote(one) !== '');
+    return pageText(best, quote(best));
   },
   pageCall: (page) =>
     `This is the feeding tube line${page.again ? ', calling again' : ''}, with a page at level ${page.level}. ` +
     `${page.gap ? 'The rota names nobody now, so it comes to you. ' : ''}` +
     `${nameChild(page.child)}: ${nameReasons(page)}. ${background(page)}. ${assessment(page)}.${page.clearable ? ' It waits for your clearance.' : ''} ` +
     'The details are in your texts. To take this page, press 1, or reply to the text with the word take.',
-  news: ({ level, reason, ph, disposition, ...name }) =>
-    `${level.toUpperCase()} news on ${nameCase(name)}: ${reasonNames[reason]}. ` +
+  news: ({ level, reason, ph, disposition, words, ...name }) =>
+    `${level.toUpperCase()} news on ${nameCase(name)}: ${reasonNames[reason]}.${quoted(words, [reason], mostNewsWords)} ` +
     `${ph === null ? '' : `pH ${number(ph)}. `}${disposition === null ? '' : `Family told: ${dispositionNames[disposition]}. `}You have this case.`,
-  taken: ({ cases, clear }) =>
-    `You have ${cases.map(nameCase).join(', ')}. The family is told. To reach them: TELL and your words, or CALL. ` +
+  taken: ({ cases, clear, optedOut }) =>
+    `You have ${cases.map(nameCase).join(', ')}. ` +
+    (optedOut.length === cases.length
+      ? 'The family opted out and was told nothing: phone them, or CALL. '
+      : `The family is told. To reach them: TELL and your words, or CALL. ${optedOut.length === 0 ? '' : `Opted out, phone them: ${optedOut.map(({ code }) => code).join(', ')}. `}`) +
     `${clear.length === 0 ? '' : `To let the family use the tube: CLEAR${cases.length === 1 ? '' : ` and ${clear.map(({ code }) => code).join(' or ')}`}. `}` +
     'When it is settled: CLOSE.',
   nothingToTake: () => 'No page is waiting for you.',

@@ -25,6 +25,7 @@ type ReplyKey =
   | 'factTaken'
   | 'factNot'
   | 'told'
+  | 'notSent'
   | 'tellTooLong'
   | 'tellConfirm'
   | 'reply'
@@ -72,6 +73,7 @@ function details(known: CaseDetails): string {
       ? []
       : [`${name} ${typeof value === 'number' ? number(value) : clip(plainText(value), mostFreeWords)}${unit}`];
   const told = (name: string, value: boolean | null) => (value === null ? [] : [`${name} ${value ? 'YES' : 'no'}`]);
+  const { insertedHow } = known;
   return [
     ...(known.born === null ? [] : [`born ${dates({ earliest: known.born, latest: known.born })}`]),
     ...(known.firstPlaced === null ? [] : [`first placed ${dates(known.firstPlaced)}`]),
@@ -80,10 +82,11 @@ function details(known: CaseDetails): string {
     ...filed('stem', known.stemLengthCm, ' cm'),
     ...filed('fill', known.fillVolumeMl, ' mL'),
     ...filed('weight', known.weightKg, ' kg'),
+    ...(insertedHow === null ? [] : [insertedHow === 'hard' ? 'HARD to get in' : 'went in easily']),
     `tries failed ${known.failedTries}`,
     `fed in the last hour: ${known.fedLately ?? 'not asked'}`,
     ...told('acid reducer', known.acidReducer),
-    ...told('latex allergy', known.latexAllergy),
+    ...(known.latexAllergy === null ? ['latex allergy not said'] : told('latex allergy', known.latexAllergy)),
     ...filed("can't wait:", known.cannotWait),
     `family ${known.caregiver}, ${languageNames[known.language]}`,
   ].join('; ');
@@ -138,6 +141,7 @@ export const replies: Pick<NurseCatalogue, ReplyKey> = {
   factNot: () =>
     "I can correct these: FACT TUBE GJ (or G, J), FACT FIRST PLACED and a date, FACT WEIGHT and kg or lb. A reading is the family's to tell.",
   told: (name) => `Sent to the family of ${nameCase(name)}. Their replies come to you for an hour.`,
+  notSent: (name) => `${nameCase(name)}: the family opted out of texts, so nothing was sent. CALL puts you through.`,
   tellTooLong: ({ most }) => `Too long: at most ${most} characters. Nothing was sent.`,
   tellConfirm: ({ language, ...name }) =>
     `${nameCase(name)}: the family reads ${languageNames[language]}. I do not translate. CALL puts you through: bring an interpreter in. ` +
