@@ -19,6 +19,9 @@ const nothing = {
   inside: 'nothing',
   cannotWait: null,
   dangerSigns: [],
+  warningSigns: [],
+  placedAtMs: null,
+  cleared: false,
   failedTries: 0,
   fedLately: null,
   latexAllergy: false,
@@ -62,6 +65,7 @@ describe('a case as it is seen', () => {
         facts: { ...facts, ph: 5, insertedHow: 'hard' },
         tubeIn: 'temporary',
         inside: 'temporary',
+        placedAtMs: startMs,
         clearable: true,
         told: { ...told, cameOutAtMs: startMs - 20 * minuteMs, strips: 'yes' },
         takenBy: 'Ana',
@@ -77,6 +81,7 @@ describe('a case as it is seen', () => {
         facts: { ...facts, ph: 5, insertedHow: 'easy' },
         tubeIn: 'temporary',
         inside: 'temporary',
+        placedAtMs: startMs,
         told: { ...told, cameOutAtMs: startMs - 20 * minuteMs, strips: 'yes' },
         temporarySinceMs: startMs,
       },
@@ -92,6 +97,20 @@ describe('a case as it is seen', () => {
     night.answer('unwell', 'no').answer('weight', { bare: 5 });
     expect(night.view).toMatchObject({ asking: 'weight', clarifying: 'unit', bareWeight: 5, facts: { tubeKind: 'g' } });
     expect(toInsertion().answer('tube-in', 'no').view.failedTries).toBe(1);
+  });
+
+  it('names the signs of a warning, heard or asked about, once each', () => {
+    const night = toContents().signs('fever').signs('fever');
+    expect(night.view).toMatchObject({ warningSigns: ['fever'], dangerSigns: [] });
+  });
+
+  it('says that a nurse cleared it while it is secured', () => {
+    expect(read('hard').take().clear().view).toMatchObject({ disposition: 'hold', cleared: true });
+  });
+
+  it('keeps the medicine that was named, whatever is said of it later', () => {
+    const night = new Night().tell({ cannotWait: '8 mL of her medicine' }).tell({ cannotWait: 'no he is asleep' });
+    expect(night.view.cannotWait).toBe('8 mL of her medicine; no he is asleep');
   });
 
   it('says of a weight told without its unit the band alone, and of one not known nothing', () => {
