@@ -77,6 +77,7 @@ export interface Card {
   /** Whether the placement was confirmed by a reading that passed. */
   readonly checked: boolean;
   readonly lastReading: PhReading | null;
+  readonly latexAllergy: boolean;
   readonly cannotWait: string | null;
 }
 

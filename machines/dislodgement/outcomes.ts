@@ -92,13 +92,14 @@ export function leftAs({ disposition }: Pick<Context, 'disposition'>): Left {
 
 /** What the desk of the emergency department needs to see. */
 export function card(context: Context): Card {
-  const { tubeKind, cameOutAtMs, cannotWait } = context.facts;
+  const { tubeKind, cameOutAtMs, latexAllergy, cannotWait } = context.facts;
   return {
     tubeKind,
     cameOutAtMs: typeof cameOutAtMs === 'number' ? cameOutAtMs : null,
     inside: inside(context),
     checked: readingPassed(context),
     lastReading: context.placed?.reading ?? null,
+    latexAllergy,
     cannotWait,
   };
 }

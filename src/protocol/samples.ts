@@ -55,6 +55,7 @@ const emptyCard: Card = {
   inside: 'nothing',
   checked: false,
   lastReading: null,
+  latexAllergy: false,
   cannotWait: null,
 };
 export const fullCard: Card = {
@@ -63,6 +64,7 @@ export const fullCard: Card = {
   inside: 'temporary',
   checked: false,
   lastReading: { low: 6, high: 6.5 },
+  latexAllergy: true,
   cannotWait: 'her seizure medicine, levetir 2 mL at 3 am and the heart drops at 4',
 };
 

@@ -211,6 +211,8 @@ describe.each(languages)('waiting and going in: $code', ({ phrases, plain, said,
       '"her seizure medicine',
     ]);
     expect(said('goInCard', { ...fullCard, checked: true })).toContain('checked by pH');
+    expect(said('goInCard', fullCard)).toContain('LATEX ALLERGY.');
+    expect(said('goInCard', { ...fullCard, latexAllergy: false })).not.toContain('LATEX');
     expect(said('goInCard', { ...fullCard, checked: true })).not.toContain('NOT checked');
   });
 });

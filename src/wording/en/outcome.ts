@@ -84,17 +84,21 @@ export const replyOkOrCannotWait = `\nReply OK, or ${cannotWait}`;
 /** What the desk of the emergency department has to know, in English whatever the family speaks. */
 export function deskFacts(card: Card, scene: Scene): string {
   if (card.inside === 'in-place')
-    return `Feeding tube in place, not out; something is wrong with it. DO NOT FEED.${urgentFor(card)}`;
+    return `Feeding tube in place, not out; something is wrong with it. DO NOT FEED.${allergyOf(card)}${urgentFor(card)}`;
   const since = card.cameOutAtMs === null ? 'time not known' : time(card.cameOutAtMs, scene);
   const last = card.lastReading === null ? '' : ` Last pH ${reading(card.lastReading)}.`;
   return (
     `${cardOut[card.tubeKind ?? 'unknown']}: ${since}. ${cardInside[card.inside]}${cardPlace(card)}.${last} ` +
-    `DO NOT FEED.${urgentFor(card)}`
+    `DO NOT FEED.${allergyOf(card)}${urgentFor(card)}`
   );
 }
 
-function urgentFor({ cannotWait }: Card): string {
-  return cannotWait === null ? '' : ` Can't wait: "${clip(cannotWait, mostCannotWait)}".`;
+const allergyOf = ({ latexAllergy }: Pick<Card, 'latexAllergy'>) => (latexAllergy ? ' LATEX ALLERGY.' : '');
+
+function urgentFor({ cannotWait, latexAllergy }: Card): string {
+  return cannotWait === null
+    ? ''
+    : ` Can't wait: "${clip(cannotWait, mostCannotWait - allergyOf({ latexAllergy }).length)}".`;
 }
 
 function cardPlace(card: Card): string {
