@@ -13,7 +13,8 @@ export const isIn =
 export const mayTakeOut =
   /\b(?:should|do|can|must|shall|could|am) (?:i|we) (?:\w+ ){0,3}(?:take|pull|remove|slide) (?:it|the tube|the button|this|her tube|his tube|that)(?: \w+)? ?out\b/;
 export const device = /\b(?:g ?-?tube|gtube|gj|j ?-?tube|peg|tube|button|catheter)\b/;
-export const out = /\b(?:out|off|fell|fallen|came|come|pulled|yanked|lost|hole|balloon)\b/;
+export const out =
+  /\b(?:(?:laying|lying|sat|sitting) (?:there|next|beside|on|in) ?|(?:on|in) (?:the|her|his) (?:floor|bed|cot|crib|mat|pillow|sheets?|blankets?|hands?|lap|bath|nappy|diaper)|out|off|fell|fallen|came|come|pulled|yanked|lost|hole|balloon)\b/;
 
 export const leaks = /\b(?:leak\w*|drip\w*|seep\w*|soaked|soaking|wet all)\b/;
 export const blocked =
