@@ -8,7 +8,8 @@ export const afterJoin =
   '(?:maybe |a |like |about |the |number )?(?:(?:a )?(?:lil|little|bit|tad|just|touch|hair|smidge|slightly) )?(?:under |below |shy of |near |close to )?(?:the |a |number )?';
 export const above =
   '>=?|\\+|(?<!\\b(?:not|no|isnt|doesnt|wasnt|never)(?: \\w+)? )\\b(?:over|above|higher than|more than|greater than|at least|past)\\b';
-export const orAbove = '\\+|(?:or|and) (?:over|above|higher|more|up|greater)\\b|plus\\b';
+export const orAbove =
+  '\\+|(?:or|and) (?:over|above|higher|more|up|greater|something|some|change|(?:a )?(?:bit|little|tad|touch|fraction))\\b|plus\\b|(?:point )?(?:something|odd)\\b';
 export const below =
   '<=?|\\b(?:under|below|less than|lower than|at most|no more than|no higher than|(?:not|isnt|wasnt)(?: any)? (?:more than|higher than|over|above|greater than)|up to|almost|nearly|not quite|just under)\\b';
 export const orBelow = '(?:or|and) (?:under|below|lower|less|down)\\b';

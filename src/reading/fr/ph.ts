@@ -7,7 +7,7 @@ export const afterJoin = '(?:peut etre |un |environ |genre |le |plutot |meme |ph
 export const above =
   '>=?|\\+|\\b(?:plus (?:de|que|grand que|haut que|eleve que)|au[ -]?dela de|superieur(?:e)? a|sup a|au[ -]?dessus (?:de|du)|au moins|depasse(?: le| les)?|minimum|passe)';
 export const orAbove =
-  '\\+|(?:ou|et) (?:plus|davantage|au[ -]?dessus|superieur|au[ -]?dela)\\b|plus\\b|minimum\\b|au moins\\b';
+  '\\+|(?:ou|et) (?:plus|davantage|quelques?(?: \\w+)?|des (?:poussieres|brouettes|bananes)|un (?:petit )?(?:peu|poil|chouia)|au[ -]?dessus|superieur|au[ -]?dela)\\b|(?:virgule |point )?quelque chose\\b|plus\\b|minimum\\b|au moins\\b';
 export const below =
   '<=?|\\b(?:moins (?:de|que)|inferieure? a|inf a|en dessous (?:de|du)|au[ -]?dessous (?:de|du)|sous(?: les?)?|au (?:plus|maximum)|maximum|max|pas plus (?:de|que)|presque|quasi(?:ment)?|pas tout a fait|jusque a|a peine|juste sous)\\b';
 export const orBelow = '(?:ou|et) (?:moins|en dessous|au[ -]?dessous|inferieur)\\b|maximum\\b|max\\b|au plus\\b';
