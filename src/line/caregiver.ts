@@ -85,6 +85,7 @@ export async function readInCase(
     onlyChild: theCase.file?.child ?? null,
     // A tube half out, or in its place, can still come all the way out.
     tubeIn: view.tubeIn !== null || view.inside === 'half-out' || view.inside === 'in-place',
+    halfOut: view.inside === 'half-out',
     readingKnown: view.facts.ph !== undefined,
     inUse: view.disposition === 'use' || view.disposition === 'own-tube',
     onTheWay: view.asking === null && (view.disposition === 'go-in' || view.disposition === 'emergency'),
@@ -140,12 +141,12 @@ export async function answerWithoutCase(parts: Parts, turn: Turn, before: Phone,
       return sayPlain(parts, turn, phone, family, { key: 'closedByNurse', params: { left, asks }, preface: [] });
     }
   }
-  if (opens(reading)) return open(withMedia(reading.event, text), reading);
+  const says = async () => ({
+    saysWho: reading.saysWho || (phone.askedAboutTube && (await saidWhoBefore(parts, turn, phone, family))),
+  });
+  if (opens(reading)) return open(withMedia(reading.event, text), await says());
   if (answer !== null) {
-    if (saysYes(answer)) {
-      const saysWho = reading.saysWho || (await saidWhoBefore(parts, turn, phone, family));
-      return open({ type: 'told', ...heardIn(answer) }, { saysWho });
-    }
+    if (saysYes(answer)) return open({ type: 'told', ...heardIn(answer) }, await says());
     if (answer.type === 'answer.confirm') {
       await rememberAsked(turn.client, phone, false);
       return sayPlain(parts, turn, phone, family, { key: 'notAboutTube', params: {}, preface: [] });

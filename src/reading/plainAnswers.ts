@@ -26,14 +26,15 @@ export function kit(said: Said): Found<KitAnswer> {
 export function confirm(said: Said, told: Told): Found<YesNo> {
   const words = said.words.answers;
   if (told.notOnFile) return { value: 'no' };
-  if (words.exceptFact.test(said.plain) && Object.keys(told).length === 0) return { value: 'no' };
+  const tells = Object.keys(told).length > 0;
+  // "He was 33 pounds last week, the rest is right": one fact is corrected, and the others stand.
+  if (tells && words.restIsRight.test(said.plain)) return { value: 'yes' };
+  if (words.exceptFact.test(said.plain) && !tells) return { value: 'no' };
   const found = yesNo(said, words.confirm);
   // "No, not a GJ, it's a G."
-  if (found === null && words.startsNo.test(said.plain) && Object.keys(told).length > 0) return { value: 'no' };
+  if (found === null && words.startsNo.test(said.plain) && tells) return { value: 'no' };
   const isYes = found !== null && 'value' in found && found.value === 'yes';
-  return isYes && words.exception.test(said.plain) && Object.keys(told).length === 0
-    ? { unclear: 'two-answers' }
-    : found;
+  return isYes && words.exception.test(said.plain) && !tells ? { unclear: 'two-answers' } : found;
 }
 
 /** PH strips at hand. A reading sent at once says that they are; it is asked for in its turn. */

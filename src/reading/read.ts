@@ -16,7 +16,7 @@ import { hear, type Open, part, type Said, sentencesOf } from './said.ts';
 import { hearSigns, type SignsHeard } from './signs.ts';
 import { wordsOf } from './spell.ts';
 import { gatherTold } from './told.ts';
-import { namesUnknownDevice } from './tubeKind.ts';
+import { deniesHalfOut, namesUnknownDevice } from './tubeKind.ts';
 import { saysWho } from './who.ts';
 import * as wishes from './wishes.ts';
 import { withoutCorrection, yesNo } from './yesNo.ts';
@@ -70,9 +70,7 @@ function signsEvent(said: Said, signs: SignsHeard, heard: HeardBeside): Event | 
 
 type AnswerRead = Extract<Event, { readonly type: `answer.${string}` }>;
 
-function isAnswer(event: Event): event is AnswerRead {
-  return 'value' in event;
-}
+const isAnswer = (event: Event): event is AnswerRead => 'value' in event;
 
 /** Wishes to correct: facts in the text correct by themselves; else the answer to correct, as far as it is named. */
 function correctionEvent(said: Said, heard: HeardBeside): Event | null {
@@ -217,6 +215,8 @@ function eventOf({ said, others, raw, named }: Heard, signs: SignsHeard, about: 
   if (wishes.hasTubeProblem(said)) return { ...heard, type: 'tubeProblem' };
   const what = said.open.asking === 'fed-lately' ? null : wishes.cannotWait(said, raw);
   if (what !== null) return { ...heard, type: 'cannotWait', what };
+  if (said.open.halfOut === true && said.open.asking !== 'tube-kind' && deniesHalfOut(said))
+    return { ...heard, type: 'correct', key: 'tube-kind' };
   const repeat = wishes.wantsRepeat(said);
   if (repeat) return { ...heard, type: 'repeat', step: repeat.step };
   const answer = answerEvent(said, signs, heard);
@@ -292,6 +292,8 @@ export function read(text: string, open: Open): Reading {
   const heard = hearAll(wish?.rest ?? text, open, writtenIn);
   const signs = hearSigns(heard.said, heard.others);
   const about = aboutOf(heard.said, signs);
-  const rehearsal = rehearsalSaid(text, about === 'tube');
-  return { event: eventOf(heard, signs, about), about, ...language, saysWho: saysWho(text), rehearsal };
+  // "No despierta bien": too short to tell its language by its words, but its danger is said in one.
+  const saidIn = writtenIn ?? languageCodes.find((code) => lexicons[code] === signs.heardIn) ?? null;
+  const rest = { writtenIn: saidIn, saysWho: saysWho(text), rehearsal: rehearsalSaid(text, about === 'tube') };
+  return { event: eventOf(heard, signs, about), about, ...language, ...rest };
 }

@@ -18,6 +18,8 @@ export interface Open {
   readonly answered: QuestionKey | null;
   readonly caseOpen: boolean;
   readonly tubeIn: boolean;
+  /** The tube is taken to be half out. */
+  readonly halfOut?: boolean;
   /** The recheck waits: a reading sent now is early. */
   readonly rechecking?: boolean;
   /** The tube may be used. */

@@ -20,6 +20,8 @@ export interface SignsHeard {
   readonly denied: readonly Sign[];
   /** The plain text without the words that deny a sign, so that their "no" answers nothing else. */
   readonly rest: string;
+  /** The language next door that a sign was heard in alone. */
+  readonly heardIn: Lexicon | null;
 }
 
 type Standing = 'sure' | 'near' | 'denied';
@@ -229,16 +231,18 @@ export function hearSigns(said: Said, others: readonly Said[]): SignsHeard {
   const { notes, rest } = hearIn(said);
   const elsewhere = others.flatMap((other) => {
     const plain = withoutLookalikes(other.plain, said.words.signs);
-    return [...hearIn(part(other, plain)).notes.standings];
+    return [...hearIn(part(other, plain)).notes.standings].map(([sign, how]) => ({ sign, how, words: other.words }));
   });
   // "Médicament contre la fièvre" has the word and means no fever, whatever a mended "fiebre" next door would mean.
   const hasWord = (sign: Sign) =>
     sign !== 'breathing' &&
     said.words.signs.signWords.some((own) => own.sign === sign && said.plain.search(own.sure) !== -1);
   const known = (sign: Sign) => notes.standings.has(sign) || notes.ofOthers.has(sign) || hasWord(sign);
-  const unheard = elsewhere.filter(([sign, how]) => how !== 'denied' && !known(sign));
-  for (const [sign, how] of unheard) notes.note(sign, how);
-  return { ...settle(notes.standings, said), rest };
+  const unheard = elsewhere.filter(({ sign, how }) => how !== 'denied' && !known(sign));
+  const own = [...notes.standings.keys()].length > 0;
+  for (const { sign, how } of unheard) notes.note(sign, how);
+  const heardIn = own ? null : (unheard[0]?.words ?? null);
+  return { ...settle(notes.standings, said), rest, heardIn };
 }
 
 /** A weaker word for what a stronger sign says already. */
@@ -249,7 +253,7 @@ const stronger: Partial<Record<Sign, Sign>> = {
 };
 
 /** Drops what a stronger sign says already, and a leak while no tube is in that could leak around. */
-function settle(found: ReadonlyMap<Sign, Standing>, { open }: Said): Omit<SignsHeard, 'rest'> {
+function settle(found: ReadonlyMap<Sign, Standing>, { open }: Said): Omit<SignsHeard, 'rest' | 'heardIn'> {
   const of = (how: Standing) => [...found].filter(([, is]) => is === how).map(([sign]) => sign);
   const counts = (sign: Sign) => {
     const above = stronger[sign];

@@ -160,6 +160,12 @@ export function tubeKindTold({ plain, open, words }: Said): TubeKind | null {
   return open.caseOpen && asksForCare(found.value) ? found.value : null;
 }
 
+/** "It is not half out": whoever was told so takes it back. */
+export function deniesHalfOut({ plain, words }: Said): boolean {
+  const named = [...plain.matchAll(words.tube.halfOutFirm)];
+  return named.length > 0 && named.every(({ index }) => words.tube.notThat.test(plain.slice(0, index)));
+}
+
 /** Which tube is half out, where the text names one firmly beside that. */
 export function halfOutOfTold({ plain, words }: Said): 'g' | 'gj' | 'j' | null {
   if (words.tube.unsure.test(plain)) return null;

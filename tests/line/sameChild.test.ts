@@ -107,6 +107,24 @@ describe.each(databases())('on the $name database', ({ open }) => {
       expect(await asking(grandmother)).toBe('who');
     });
 
+    it('says it in a first text that is not about a tube, tells of the tube in the next, and is asked', async () => {
+      await text(out, mother);
+      await text("this is tam's mom, on my sisters phone", grandmother);
+      await text('yes the g tube fell out', grandmother);
+      await text('no', grandmother);
+      expect(await asking(grandmother)).toBe('who');
+    });
+
+    it('says that it is the same case once its own is open, and is asked', async () => {
+      await text(out, mother);
+      await text(out, grandmother);
+      await text('no', grandmother);
+      await text('its me again, same case as before', grandmother);
+      expect(await asking(grandmother)).toBe('who');
+      await text('tam 0171', grandmother);
+      expect((await caseOf(grandmother))?.id).toBe((await caseOf(mother))?.id);
+    });
+
     it('is heard in Spanish and French', async () => {
       await text(out, mother);
       await text('soy la abuela, se le salió la sonda', grandmother);

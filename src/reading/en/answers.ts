@@ -139,6 +139,9 @@ export const doneWords: readonly string[] = ['done', 'finished', 'secured'];
 /** One of the facts on file taken out of a yes. */
 export const exceptFact =
   /\b(?:not|except|all but|apart from|aside from|other than|besides|everything but|only|just)(?: for)? (?:the |her |his |my |its )?(?:weight|date|tube|kind|type|kilos|kgs?|lbs?|pounds|time|year|month|day|first (?:tube|date)|placement)\b(?! (?:is |are |looks? |all |still )*(?:right|correct|good|fine|ok|the same))/;
+/** All but the fact that is corrected stands. */
+export const restIsRight =
+  /(?<!\b(?:if|is|not|about|of) )\b(?:(?:the )?rest|every ?thing else|all else|(?:the )?others?|(?:the )?other (?:facts|stuff|info\w*|things?))(?: of (?:it|that|them))? (?:is|are|s|looks?|stays?)(?: \w+)? ?(?:right|correct|fine|good|true|ok|okay|the same|same|accurate|up to date)\b(?<!\b(?:not|isnt|arent) (?:\w+ )?\w+)/;
 export const confirm: Statements = {
   matter: matter.confirm,
   strictNo: true,

@@ -23,7 +23,8 @@ export const caller = 'im|i am|this is';
 const other = '(?:son|daughter|boy|girl|brother|sister|twin|child|kid|baby)';
 /** More than one child with a tube; one of twins is one. */
 export const several = [
-  '(?<!\\b(?:1|one) of (?:my|the|our) )\\b(?:twins|triplets)\\b',
+  // "Leo pulled his out, Milo is fine": the one who is well is no second one.
+  '(?<!\\b(?:1|one) of (?:my|the|our) )\\b(?:twins|triplets)\\b(?!.{0,90}\\b(?:(?:the )?other(?: one| twin| 1)?|(?!(?:she|he|it|they|this|that|who|which|baby|all|everyone|everything|everybody|both|kid|child|skin|hole|tube|tubes|button|stoma|belly|twin|twins|else|balloon|site|breathing|rest|color|colour)\\b)[a-z]+) (?:is|was) (?:\\w+ )?(?:fine|ok|okay|good|alright)\\b)',
   '\\bboth (?:of )?(?:(?:my|our|the|her|his) )?(?:kids|children|boys|girls|babies|sons|daughters)\\b',
   '\\bboth (?:of )?(?:(?:my|our|the|their) )?(?:\\w+ )?(?:tubes|buttons|pegs) (?:\\w+ ){0,3}out\\b',
   `\\bother ${other}s? (?:\\w+ ){0,4}(?:tube|button|peg|out)\\b`,

@@ -2,10 +2,10 @@
 
 /** Said firmly, so that no question before an insertion can mean it otherwise. */
 export const neverOut =
-  /\b(?:(?:never|hasnt|havent|didnt|wasnt|isnt|not|aint) (?:actually |really |even |ever )?(?:come|came|coming|fell|fallen|fall|popped|slipped|pulled)? ?out\b(?! (?:(?:of|for|long|more|very|that|all the|completely|fully|totally|entirely|before|easily|yet|far|by|on|over|an?|\d+)\b|\w+ (?:hours?|minutes?|mins?)))|nothing (?:has |is |ever )?(?:came|come|fell|fallen|popped)? ?out\b)/;
+  /\b(?:(?:never|hasnt|havent|didnt|wasnt|isnt|not|aint) (?:actually |really |even |ever )?(?:come|came|coming|fell|fallen|fall|popped|slipped|pulled)? ?out\b(?! (?:(?:of|for|long|more|very|that|all the|completely|fully|totally|entirely|before|easily|yet|far|by|on|over|an?|\d+)\b|\w+ (?:hours?|minutes?|mins?)))|nothing (?:has |is |ever )?(?:came|come|fell|fallen|popped)? ?out\b|never (?:even |actually )?(?:took|taken|pulled) (?:it|the tube|that) out\b(?! of (?:the|its|that|a) (?:bag|box|pack\w*|kit|wrap\w*)))/;
 /** It is out all the same, by somebody's hand, or it is no feeding tube. */
 export const otherwise =
-  /\btrach|\b(?:pull(?:ed)?|yank(?:ed)?|ripp?(?:ed)?|tore|took|drag(?:ged)?|tugg?(?:ed)?) (?:it|the|her|his|on|out)\b/;
+  /\btrach|\b(?<!\bnever (?:even |actually )?)(?:pull(?:ed)?|yank(?:ed)?|ripp?(?:ed)?|tore|took|drag(?:ged)?|tugg?(?:ed)?) (?:it|the|her|his|on|out)\b/;
 /** Where it is now; weaker, as "it is in" may answer how an insertion went. */
 export const isIn =
   /\b(?<!\b(?:if|when|while|before|until|til|after|whether|once|how|sure|think|thought|shape|state|condition|mess|size|bag|box|drawer|place|way|where) (?:that )?(?:the |her |his )?)(?:its|it is|tubes|(?:tube|button|peg|catheter|1|one|thing) is)(?: (?:still|all|already|actually|only|just))* in(?:side)?(?: (?:him|her|place|(?:his|her|the|my \w+) (?:belly|tummy|stomach|hole|body|gut|tum)))?(?= ?(?:$|[,.!;]|but\b|and\b|just\b|its\b))/;

@@ -9,7 +9,7 @@ export const tellingWords: ReadonlySet<string> = new Set(
 
 /** A wish for English, in whatever language. */
 export const wish =
-  /\b(?:in english|english please|(?:speak|talk|text|write|switch to|prefer|want|change to) (?:to me |me )?(?:in )?english|(?:dont|do not|cant|cannot) (?:speak|understand|read) (?:any )?(?:spanish|french)|en ingles|ingles por favor|(?<!\bno )(?:hablo|prefiero|quiero) ingles|en anglais|anglais s(?:il vous| ?v| ?t)\w*(?: plait)?|(?:parle|prefere) (?:l ?)?anglais)\b|^(?:english|ingles|anglais)[ .!?]*$/;
+  /\b(?:in english|english please|(?:speak|talk|text|write|switch to|prefer|want|change to) (?:to me |me )?(?:in )?english|(?:dont|do not|cant|cannot) (?:speak|understand|read) (?:any |much |good |very good |a lot of |that much )?(?:spanish|french)|en ingles|ingles por favor|(?<!\bno )(?:hablo|prefiero|quiero) ingles|en anglais|anglais s(?:il vous| ?v| ?t)\w*(?: plait)?|(?:parle|prefere) (?:l ?)?anglais(?! (?:mais |et )?(?:pas moi|moi (?:pas|non)|je ne|je parle pas)))\b|^(?:english|ingles|anglais)[ .!?]*$/;
 
 /** Words around such a wish that say nothing else. */
 export const polite: ReadonlySet<string> = new Set(

@@ -12,7 +12,7 @@ export const gram = 'g\\b|gr\\b|gms?\\b|grams?\\b|grammes?\\b';
 export const kilogramAlone = /\b(?:kgs?|kilos?|kilograms?|kilogrammes?|metric)\b/;
 export const poundAlone = /\b(?:lbs?|pounds?)\b/;
 export const weighs =
-  /\bweigh(?:s|ed|ing|t)?(?: is| was| about| around| like| at)* (\d+(?:\.\d+)?)(?! ?(?:months?|mos?|weeks?|years?|days?|yrs?|:|\/|am\b|pm\b|minutes?|hours?))/;
+  /\bweigh(?:s|ed|ing|t)?(?: is| was| about| around| like| at| yesterday| today| last week| this week| this morning| at the (?:clinic|doctors?|hospital|pediatrician))*:? (\d+(?:\.\d+)?)(?! ?(?:months?|mos?|weeks?|years?|days?|yrs?|:|\/|am\b|pm\b|minutes?|hours?))/;
 /** The number is only a bound above, or below, the weight. */
 export const atMost =
   /(?:\b(?:less than|lighter than|smaller than|under|below|up to|at most|no more than|not more than|not over)|<) ?(?:about |around )?\d/;

@@ -13,6 +13,7 @@ export const saysWho = new RegExp(
   `\\b(?:this is|its|it is|im|i am|my name is|here is)${between} ${relation}s?\\b(?! (?:who|that|pulled|did|has|had|was|says|said|yanked|put))` +
     `|(?:^|[,.!] ?)(?:(?:hi|hello|hey) )?(?:\\w+ ){0,3}?${relation} (?:here|speaking|texting|writing)\\b` +
     `|\\bmy ${ownTo}s?\\b` +
+    '|\\b(?:its|it is|this is) me again\\b|\\bsame case\\b|\\b(?:on|from|with|using|this is|its) my (?:husband|wife|partner|mom|mum|dad|sister|brother|friend|neighbou?r)s (?:phone|cell|number|mobile)\\b' +
     '|\\b(?:im|i am|i)(?: (?:the one|just|only|currently))? ?(?:baby ?sit(?:ting)?|minding|watching|looking after|taking care of|caring for|care for|look after) (?!tv\\b|the tube\\b|it\\b)\\w+|^(?:\\w+ )?(?:babysitting|taking care of|looking after|watching) (?!tv\\b|the tube\\b|it\\b)\\w+',
 );
 

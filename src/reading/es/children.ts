@@ -22,7 +22,8 @@ export const caller = 'soy|soy la|soy el|habla|habla la|habla el';
 const other = '(?:hij|nin|gemel|melliz|herman)(?:it)?[oa]';
 /** More than one child with a tube; one of twins is one. */
 export const several = [
-  '(?<!\\bun[oa] de (?:mis|los|las) )\\b(?:gemel|melliz)(?:it)?[oa]s\\b',
+  // "Leo se la saco, Milo esta bien": the one who is well is no second one.
+  '(?<!\\bun[oa] de (?:mis|los|las) )\\b(?:gemel|melliz)(?:it)?[oa]s\\b(?!.{0,90}\\b(?:(?:el|la) otr[oa]|(?!(?:ella|el|lo|la|todo|bebe|nin[oa]|piel|hoyo|sonda|boton|y|si|ya|que|no|pero|ahorita|ahora|respiracion)\\b)[a-z]+) esta (?:muy )?bien\\b)',
   `\\b(?:amb[oa]s|l[oa]s 2|mis 2) (?:${other}s|bebes|sondas)\\b`,
   `\\botr[oa] ${other} (?:\\w+ ){0,4}(?:sonda|boton)\\b|\\bsonda de(?:l| mi| la) otr[oa] ${other}\\b`,
   `\\bno (?:la|el|lo) de mi (?:otr[oa] )?${other}\\b`,

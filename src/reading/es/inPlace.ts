@@ -2,7 +2,7 @@
 
 /** Said firmly, so that no question before an insertion can mean it otherwise. */
 export const neverOut =
-  /\b(?:(?:no|nunca|jamas|tampoco) (?:se )?(?:le |me |nos )?(?:ha |esta |estaba |esta )?(?:salio|salido|cayo|caido|zafo|zafado|afuera|fuera|salida)\b(?! (?:del todo|complet\w+|tod[oa]|por completo|sol[oa]|antes|hace|mucho|facil\w*|de|por|tan|bien|leche|sangre|nada)\b)|nada (?:se )?(?:le )?(?:salio|ha salido|salido)\b)/;
+  /\b(?:(?:no|nunca|jamas|tampoco) (?:se )?(?:le |me |nos )?(?:ha |esta |estaba |esta )?(?:salio|salido|cayo|caido|zafo|zafado|afuera|fuera|salida)\b(?! (?:del todo|complet\w+|tod[oa]|por completo|sol[oa]|antes|hace|mucho|facil\w*|de|por|tan|bien|leche|sangre|nada)\b)|nada (?:se )?(?:le )?(?:salio|ha salido|salido)\b|(?:nunca|jamas) (?:se )?(?:la|lo) (?:he |hemos )?(?:saque|sacado|sacamos|quite|quitado|quitamos)\b(?! (?:de|del)\b))/;
 /** It is out all the same, by somebody's hand, or it is no feeding tube. */
 export const otherwise = /\btraque|\b(?:jal[oe]|arranc[oe]|sac[oe]|quit[oe]|la jalaron|estir[oe])\b/;
 /** Where it is now; weaker, as "ya esta adentro" may answer how an insertion went. */

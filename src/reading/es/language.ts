@@ -9,7 +9,7 @@ export const tellingWords: ReadonlySet<string> = new Set(
 
 /** A wish for Spanish, in whatever language. */
 export const wish =
-  /\b(?:in spanish|spanish please|(?:speak|talk|text|write|switch to|prefer|want|change to) (?:to me |me )?(?:in )?spanish|en (?:espanol|castellano)|(?:espanol|castellano) por ?favor|(?:hablo|habla|hablan|prefiero|quiero) (?:solo )?(?:el )?(?:espanol|castellano)|(?:no|nada) (?:hablo|entiendo|se|leo)(?: (?:nada|mucho|muy|bien|de|el|leer))* ingles|(?:en|l) ?espagnol|espagnol s(?:il vous| ?v| ?t)\w*(?: plait)?)\b|^(?:espanol|spanish|castellano|espagnol)[ .!?]*$/;
+  /\b(?:in spanish|spanish please|(?:speak|talk|text|write|switch to|prefer|want|change to) (?:to me |me )?(?:in )?spanish|en (?:espanol|castellano)|(?:espanol|castellano) por ?favor|(?:hablo|habla|hablan|prefiero|quiero) (?:solo )?(?:el )?(?:espanol|castellano)|hablan? ingles,? (?:pero |y |mas )?(?:yo no|no yo)|(?:no|nada) (?:hablo|entiendo|se|leo)(?: (?:nada|mucho|muy|bien|de|el|leer))* ingles|(?:en|l) ?espagnol|espagnol s(?:il vous| ?v| ?t)\w*(?: plait)?)\b|^(?:espanol|spanish|castellano|espagnol)[ .!?]*$/;
 
 /** Words around such a wish that say nothing else. */
 export const polite: ReadonlySet<string> = new Set(

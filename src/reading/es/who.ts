@@ -8,6 +8,7 @@ const ownTo = '(?:nietos?|nietas?|nietecit[ao]|nietit[ao]|sobrin[ao]s?|sobrinit[
 export const saysWho = new RegExp(
   `\\b(?:soy|somos|es|aqui|habla|hablo|escribe|escribo|le escribe|le habla)(?: (?:yo|la|el|los|las|su|una?|de|otra|otro|como)){0,3} ${relation}\\b(?! (?:que|le|se|la|lo) )` +
     `|\\b(?:mi|mis) ${ownTo}\\b` +
+    '|\\b(?:es|por) (?:el )?mismo caso\\b|\\b(?:este|ahora) (?:es|escribo (?:de|desde)) (?:el|del) (?:cel\\w*|telefono|movil|numero) de (?:mi|la|un)\\b|\\b(?:del|desde el) (?:cel\\w*|telefono|movil) de mi\\b|\\b(?:soy yo|yo) otra vez\\b' +
     '|\\b(?:(?:estoy|estaba|ando) )?(?:cuidando|cuido) (?:a|de|al) \\w+|\\b(?:yo )?(?:la|lo) (?:estoy )?cuid(?:o|ando)\\b',
 );
 

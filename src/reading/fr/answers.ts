@@ -178,8 +178,11 @@ export const otherMatter =
 export const doneWords: readonly string[] = ['fait', 'fini', 'termine'];
 /** One of the facts on file taken out of a yes. */
 export const exceptFact =
-  /\b(?:sauf|pas|hormis|excepte|a part|seulement|juste) (?:le |la |l)?(?:poids|date|sonde|tube|bouton|type)\b(?! (?:est |sont )?(?:bon\w*|juste|correct\w*))/;
+  /\b(?:sauf|(?<!\b(?:jai|ai|a|avons) )pas|hormis|excepte|a part|seulement|juste) (?:le |la |l)?(?:poids|date|sonde|tube|bouton|type)\b(?! (?:est |sont )?(?:bon\w*|juste|correct\w*))/;
 export const exception = /\b(?:mais|sauf|seulement|par contre|cependant|a part|excepte|hormis|juste que)\b/;
+/** All but the fact that is corrected stands. */
+export const restIsRight =
+  /\b(?:le reste|tout le reste|les autres|sinon tout)(?: (?:est|sont|cest|tout|bien|toujours|encore)){0,3} (?:bon|bons|juste|justes|exacte?s?|correcte?s?|ok|pareil|bien|le meme|vrai)\b/;
 export const confirm: Statements = {
   matter: matter.confirm,
   noOutweighs: true,
@@ -193,7 +196,7 @@ export const confirm: Statements = {
   ),
   no: /\b(?:pas (?:exact\w*|correct\w*|juste|bon|bonne|ca|vrai|a jour|tout a fait|le bon|la bonne)|fausse?s?|faux|erreur|erronee?s?|plus (?:valable|a jour|vrai|exact|ca|bon|bonne|le bon|la bonne|(?:le |la |les )?memes?)|(?<!rien |pas |rien a |a pas |aucun )change\w*|differente?s?|incorrecte?s?|grossi|maigri|grandi|presque tout|(?:a |ai )?(?:pris|perdu) (?:\d|du poids|un kilo|quelques|des kilos|pas mal)|vieux de|nplus|plus maintenant|vieux|vieille|ancienne?s?|a (?:corriger|mettre a jour|changer)|mauvaise?s?)\b/,
   neutral:
-    /\bpas tout a fait\b(?=.*\b(?:faux|fausse|change\w*|plus)\b)|\b(?:rien|pas|aucune?)(?: (?:qui|a|de|ne|est|d|ete))* (?:chang\w+|bouge\w*|evolu\w*|modifi\w*|differente?s?|erreurs?|fautes?|redire|corriger)\b|\b(?:change|bouge) (?:pas|plus|nplus)\b/g,
+    /\b(?:ai|a) (?:pas|plus|nplus) (?:la |le |de )?(?:sonde|tube|bouton)\b|\bpas tout a fait\b(?=.*\b(?:faux|fausse|change\w*|plus)\b)|\b(?:rien|pas|aucune?)(?: (?:qui|a|de|ne|est|d|ete))* (?:chang\w+|bouge\w*|evolu\w*|modifi\w*|differente?s?|erreurs?|fautes?|redire|corriger)\b|\b(?:change|bouge) (?:pas|plus|nplus)\b/g,
 };
 /** At "any danger sign?": well, and unwell. */
 export const unwell: Statements = {

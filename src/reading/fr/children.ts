@@ -21,7 +21,8 @@ export const caller = 'suis|suis la|suis le|suis sa';
 const other = '(?:fils|fille|jumeau|jumelle|frere|soeur|enfant|bebe)';
 /** More than one child with a tube; one of twins is one. */
 export const several = [
-  '(?<!\\bune? (?:de|des) (?:mes |nos )?)\\bjum(?:eaux|elles)\\b',
+  // "Leo l'a arrachee, Milo va bien": the one who is well is no second one.
+  '(?<!\\bune? (?:de|des) (?:mes |nos )?)\\bjum(?:eaux|elles)\\b(?!.{0,90}\\b(?:(?:le )?autre|(?!(?:elle|il|ca|cela|tout|bebe|enfant|peau|trou|sonde|bouton|et|mais|qui|ne|on|ventre)\\b)[a-z]+) va (?:tres )?bien\\b)',
   `\\b(?:les|mes|nos) 2 (?:${other}s?|sondes)\\b`,
   `\\bautre ${other} (?:\\w+ ){0,4}(?:sonde|bouton)\\b|\\bsonde de (?:mon|ma|l) ?autre ${other}\\b`,
   `\\bpas (?:celle|celui) de (?:mon|ma) (?:autre )?${other}\\b`,

@@ -22,7 +22,7 @@ export const sore =
 
 /** The child's own tube put back before it was asked for. */
 export const putBack =
-  /\b(?:(?:ai|a|avons) (?:deja |vite |bien |tout de suite )*(?:remise?|replacee?|rerentree?|rentree?|reinseree?|remis la sonde|remis le bouton)(?! une?\b)|(?:elle|il|sonde|bouton) est (?:deja |bien |toute )*(?:remise?|replacee?))\b/;
+  /\b(?:(?:ai|a|avons) (?:deja |vite |bien |tout de suite |tout )*(?:remise?|replacee?|rerentree?|rentree?|reinseree?|remis la sonde|remis le bouton)(?! une?\b)|(?:elle|il|sonde|bouton) est (?:deja |bien |toute )*(?:remise?|replacee?))\b/;
 /** Not done, only asked about, or undone. */
 export const notPutBack =
   /\b(?:pas|nplus|jamais|essay\w*|faut|dois|doit|peux|peut|veux|si|quand|avant|comment|vais|va|mais|ou|ressort\w*|trousse|kit|secours|provisoire|nouvelle|neuve|moitie|\d{4})\b/;

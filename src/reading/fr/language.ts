@@ -9,7 +9,7 @@ export const tellingWords: ReadonlySet<string> = new Set(
 
 /** A wish for French, in whatever language. */
 export const wish =
-  /\b(?:in french|(?<!\d ?)french please|(?:speak|talk|text|write|switch to|prefer|want|change to) (?:to me |me )?(?:in )?french|en francais|francais s(?:il vous| ?v| ?t)\w*(?: plait)?|(?:parle|parlez|prefere) (?:que )?(?:le )?francais|(?:ne )?(?:parle|comprends|lis) pas (?:bien )?(?:l ?)?anglais|en frances|frances por ?favor)\b|^(?:french|francais|frances)[ .!?]*$/;
+  /\b(?:in french|(?<!\d ?)french please|(?:speak|talk|text|write|switch to|prefer|want|change to) (?:to me |me )?(?:in )?french|en francais|francais s(?:il vous| ?v| ?t)\w*(?: plait)?|(?:parle|parlez|prefere) (?:que )?(?:le )?francais|(?:ne )?(?:parle|comprends|lis) pas (?:bien )?(?:l ?)?anglais|parle(?:nt)? anglais,? (?:mais |et )?(?:pas moi|moi (?:pas|non))|en frances|frances por ?favor)\b|^(?:french|francais|frances)[ .!?]*$/;
 
 /** Words around such a wish that say nothing else. */
 export const polite: ReadonlySet<string> = new Set(

@@ -9,6 +9,7 @@ export const saysWho = new RegExp(
   `\\b(?:cest|c est|je suis|jsuis|chuis|ici|moi cest)(?: (?:la|le|les|l|sa|son|ses|une?|juste)){0,2} ?(?:l(?=infirm|instit|oncle|assist|auxil|aide))?${relation}\\b(?! (?:qui|que|a) )` +
     `|^(?:(?:bonjour|bonsoir|allo|salut) )?(?:infirmiere? scolaire|nounou|mamie|papi)(?: ici)?,` +
     `|\\b(?:ma|mon|mes) ${ownTo}\\b` +
+    '|\\b(?:cest|c est) (?:encore|toujours|de nouveau) moi\\b|\\b(?:cest|c est|pour) le meme (?:cas|dossier)\\b|\\b(?:cest|c est|sur|avec|depuis|par) (?:le )?(?:tel|telephone|portable|numero) de (?:ma|mon|la|un)\\b' +
     '|\\bje (?:la |le )?garde\\b(?! (?:la sonde|le tube|le bouton|mon calme))|\\bje m ?occupe de \\w+',
 );
 
