@@ -48,6 +48,10 @@ describe.each(databases())('on the $name database', ({ open }) => {
     expect(await spoken('7 kg')).toEqual(['es']);
   });
 
+  it.each(['no despierta bien', 'se esta ahogando'])('is the one a danger is said in: "%s"', async (danger) => {
+    expect(await spoken(danger)).toEqual(['es']);
+  });
+
   it('is English where nothing is clear', async () => {
     expect(await spoken('tube')).toEqual(['en']);
   });
