@@ -231,6 +231,10 @@ function eventOf({ said, others, raw, named }: Heard, signs: SignsHeard, about: 
 function aboutOf(said: Said, signs: SignsHeard): Reading['about'] {
   const words = said.words.wishes;
   const plain = said.plain.replace(words.otherTubes, ' ');
+  // "Her central line came out": it is asked whether a feeding tube is.
+  const { otherDevices } = said.words.inPlace;
+  const isOther = said.plain.search(otherDevices) !== -1 && !words.aboutTube.test(plain.replace(otherDevices, ' '));
+  if (isOther && signs.sure.length === 0) return 'other';
   const isInPlace = inPlaceTold(said) !== null;
   if (words.aboutTube.test(plain) || words.somethingOut.test(plain) || isInPlace || signs.sure.length > 0)
     return 'tube';

@@ -28,3 +28,7 @@ export const putBack =
 /** Not done, only asked about, or undone. */
 export const notPutBack =
   /\b(?:should|can|could|may|do|does|how|tried|trying|try|cant|couldnt|wont|wouldnt|didnt|not|never|havent|hasnt|isnt|if|to|want|when|before|until|unless|will|ill|gonna|let me|or|but|out again|back out|half|kit|spare|emergency|temp\w*|foley|new|ago|last|yesterday|weeks?|months?|years?)\b/;
+
+/** Devices of other places: this line has no steps for them. */
+export const otherDevices =
+  /\b(?:suprapubic(?: catheter| tube)?|cecostomy(?: tube| button)?|picc(?: line)?|central line|ear ?-?tubes?|(?:urinary|bladder) catheter|colostomy(?: bag)?)\b/g;

@@ -28,3 +28,7 @@ export const putBack =
 /** Not done, only asked about, or undone. */
 export const notPutBack =
   /\b(?:no (?:se|la|lo|le|me|puedo|pude)|intent\w*|trat\w*|quise|quiero|si la|si lo|puedo|debo|tengo que|cuando|antes|hasta|voy a|pero (?:se|no|le|tiene|esta)|o|hace|anos?|meses|cirugia|hospital|cirujan\w*|\d{4}|kit|repuesto|temporal|nuev[oa]|emergencia|mitad|medias)\b/;
+
+/** Devices of other places: this line has no steps for them. */
+export const otherDevices =
+  /\b(?:(?:sonda|cateter) (?:suprapubic\w*|urinari\w*|vesical)|cecostom\w*|picc|(?:cateter|via) central|tubit?os? (?:del?|de los|en los?|en el) oidos?|colostomia)\b/g;

@@ -26,3 +26,7 @@ export const putBack =
 /** Not done, only asked about, or undone. */
 export const notPutBack =
   /\b(?:pas|nplus|jamais|essay\w*|faut|dois|doit|peux|peut|veux|si|quand|avant|comment|vais|va|mais|ou|ressort\w*|trousse|kit|secours|provisoire|nouvelle|neuve|moitie|\d{4})\b/;
+
+/** Devices of other places: this line has no steps for them. */
+export const otherDevices =
+  /\b(?:(?:sonde|catheter) (?:sus ?-?pubienne?|urinaire|vesicale)|cecostomie|picc(?: ?-?line)?|voie centrale|catheter central|colostomie)\b/g;
