@@ -190,7 +190,8 @@ export interface Answers {
   readonly looks: YesNoUnknown;
   /** `part` names one of the steps, and nothing of the others. */
   readonly secured: YesNo | 'part';
-  readonly 'first-feed': YesNo;
+  /** `later` where it has not been given yet. */
+  readonly 'first-feed': YesNo | 'later';
   readonly 'next-day': YesNo;
   readonly arrived: YesNo;
   readonly clinic: YesNo;

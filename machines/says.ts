@@ -215,6 +215,8 @@ export interface Says {
   // Aftercare
   askFirstFeed: Record<never, never>;
   firstFeedWell: Record<never, never>;
+  /** Not fed yet: how to, and that the line asks again. */
+  firstFeedLater: Record<never, never>;
   askNextDay: Record<never, never>;
   nextDayWell: Record<never, never>;
   askClinic: Record<never, never>;

@@ -37,7 +37,12 @@ const firstFeed = kit.createStateConfig({
   states: { ...waiting('first-feed'), silent: { entry: pageForSilence } },
   after: onward,
   on: {
-    'answer.first-feed': [notWell, { target: 'between', actions: ['settle', say('firstFeedWell')] }],
+    'answer.first-feed': [
+      notWell,
+      // Fed in the morning: the next question comes then, and nobody is called at night.
+      { guard: 'saysLater', target: 'between', actions: ['settle', say('firstFeedLater')] },
+      { target: 'between', actions: ['settle', say('firstFeedWell')] },
+    ],
     unclear: [
       { guard: 'isUnclearAgain', target: 'between', actions: ['settle', ...giveUpInUse] },
       askAgain('askFirstFeed'),

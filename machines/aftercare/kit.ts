@@ -113,6 +113,7 @@ export const kit = setup({
   },
   guards: {
     saysNo: ({ event }) => 'value' in event && event.value === 'no',
+    saysLater: ({ event }) => 'value' in event && event.value === 'later',
     beginsOwn: ({ event }) => {
       assertEvent(event, 'begin.use');
       return event.tube === 'own';

@@ -7,6 +7,7 @@ import { type AftercareContext, type AftercareEvent, kit } from './kit.ts';
 type Asks = 'askFirstFeed' | 'askNextDay' | 'askClinic' | 'askArrived' | 'askOutcome';
 type Answers =
   | 'firstFeedWell'
+  | 'firstFeedLater'
   | 'nextDayWell'
   | 'clinicDone'
   | 'clinicStillNot'

@@ -178,6 +178,7 @@ export const sayParams: { readonly [K in SayKey]: readonly Says[K][] } = {
   thanks: none,
   askFirstFeed: none,
   firstFeedWell: none,
+  firstFeedLater: none,
   askNextDay: none,
   nextDayWell: none,
   askClinic: none,

@@ -90,9 +90,10 @@ export function nextDay(said: Said, signs: SignsHeard): Found<YesNo> {
   return deniesOnly(said, signs) ? { value: 'yes' } : yesNo(part(said, signs.rest), words.nextDay);
 }
 
-/** How the first feed went; one that has not been given yet went neither way. */
-export function firstFeed(said: Said, signs: SignsHeard): Found<YesNo> {
+/** How the first feed went, or that it has not been given yet. */
+export function firstFeed(said: Said, signs: SignsHeard): Found<Answers['first-feed']> {
   const words = said.words.answers;
+  if (words.fedLater.test(said.plain)) return { value: 'later' };
   if (words.notYet.test(said.plain)) return { unclear: 'unreadable' };
   return deniesOnly(said, signs) ? { value: 'yes' } : yesNo(part(said, signs.rest), words.firstFeed);
 }

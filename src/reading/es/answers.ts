@@ -138,6 +138,9 @@ export const clinic: Statements = {
   ),
   no: /\b(?:todavia no|aun no|(?<!\b(?:apuntaron|anotaron|agendaron|agende|citaron|citado|cita|programaron|dieron|hable|hablamos|llegue|vaya|vayamos|lleve|llevemos|traiga|lleguemos|ven|veran|reciben|esperan|toca|tenemos|tengo|quede|quedamos)\b[^.;!?]{0,24})(?<!\b(?:la|esta) )manana|luego|despues|mas tarde|se me (?:olvido|fue|paso)|olvide|solo (?:suena|timbra)|suena y suena|buzon|voy a (?:llamar|hablar)|(?:mi|su|la|el|ella) (?:[a-z]+ )?(?:va a|quedo en|quedo de|dijo que (?:el |ella |iba a )?) ?(?:llam|habl|marc|avis)\w+|no (?:contestan|contesto|contestaron|he|me|hay)|(?:ahora|al rato|manana|luego) (?:los |les )?(?:llamo|hablo|marco)|cerrad[oa]s?|(?<!\b(?:apuntaron|anotaron|agendaron|agende|citaron|citado|cita|programaron|dieron|hable|hablamos|llegue|vaya|vayamos|lleve|llevemos|traiga|lleguemos|ven|veran|reciben|esperan|toca|tenemos|tengo|quede|quedamos)\b[^.;!?]{0,24})el lunes|ocupad[oa])\b/,
 };
+/** The first feed is put off. */
+export const fedLater =
+  /\b(?:(?:todavia|aun) no|(?:le )?(?:doy|damos|voy a dar\w*|vamos a dar\w*|empezamos|daremos)(?: \w+){0,3} (?:en la manana|por la manana|manana|mas tarde|al rato|cuando despierte)|mas tarde$|hasta manana$)/;
 export const notYet =
   /\bno (?:la|lo) (?:he|hemos) visto\b|\besta con (?:su|el|la) (?:papa|mama|abuel[oa]|tia|otra familia)\b|\b(?:todavia|aun) no\b|\bno (?:le |la |lo )?(?:he|hemos|ha) (?:dado|alimentado|empezado|comido|tomado|probado)\b|\bno (?:ha )?(?:comido|empezamos)\b|(?<!\b(?:bien|perfect[oa]|tranquil[oa]|todo|toda|completo|comio|tomo|termino)\b.{0,30})\b(?:sigue |esta )?(?:dormid[oa]|durmiendo)\b/;
 export const notAll = /\b(?:excepto|menos|salvo|solo (?:me )?falta|falta|aparte de|pero no|todo pero)\b/;

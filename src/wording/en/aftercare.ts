@@ -5,6 +5,7 @@ import { childIn, moreDays } from './facts.ts';
 type AftercareKey =
   | 'askFirstFeed'
   | 'firstFeedWell'
+  | 'firstFeedLater'
   | 'askNextDay'
   | 'nextDayWell'
   | 'askClinic'
@@ -26,6 +27,8 @@ export const aftercare: Pick<CaregiverCatalogue, AftercareKey> = {
   askFirstFeed: () =>
     'Did the first feed go well, with no pain, leak, fresh blood or vomit? If not, stop the feed.\nReply YES or NO.',
   firstFeedWell: () => `Good. Go on slowly. Check the mark before each feed. ${stopSigns}\nNo reply needed.`,
+  firstFeedLater: () =>
+    `That is fine. When you feed, check the mark, go slowly, and watch. ${stopSigns} I will ask again.\nNo reply needed.`,
   askNextDay: (_params, scene) =>
     `Is ${childIn(scene)} well today, with no pain, fever, leak, fresh blood or tight belly?\nReply YES or NO.`,
   nextDayWell: () => `Good. Check the mark before each feed. ${stopSigns}\nNo reply needed.`,

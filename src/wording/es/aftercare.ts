@@ -5,6 +5,7 @@ import { childIn, moreDays } from './facts.ts';
 type AftercareKey =
   | 'askFirstFeed'
   | 'firstFeedWell'
+  | 'firstFeedLater'
   | 'askNextDay'
   | 'nextDayWell'
   | 'askClinic'
@@ -26,6 +27,7 @@ export const aftercare: Pick<CaregiverCatalogue, AftercareKey> = {
   askFirstFeed: () =>
     '¿Fue bien la primera toma, sin dolor, fuga, sangre fresca ni vómito? Si no, pare la toma.\nResponda SI o NO.',
   firstFeedWell: () => `Bien. Siga despacio. Vea la marca antes de cada toma. ${stopSigns}\nNo hay que responder.`,
+  firstFeedLater: () => `Bien. Vea la marca antes de la toma. Vaya despacio. ${stopSigns}\nNo hay que responder.`,
   askNextDay: (_params, scene) =>
     `¿Está bien hoy ${childIn(scene)}, sin dolor, fiebre, fuga, sangre fresca ni barriga tensa?\nResponda SI o NO.`,
   nextDayWell: () => `Bien. Vea la marca antes de cada toma. ${stopSigns}\nNo hay que responder.`,

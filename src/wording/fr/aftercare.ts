@@ -5,6 +5,7 @@ import { childFirst, childIn, days, ofChild } from './facts.ts';
 type AftercareKey =
   | 'askFirstFeed'
   | 'firstFeedWell'
+  | 'firstFeedLater'
   | 'askNextDay'
   | 'nextDayWell'
   | 'askClinic'
@@ -27,6 +28,7 @@ export const aftercare: Pick<CaregiverCatalogue, AftercareKey> = {
     'Le premier repas va bien, sans douleur, fuite, sang frais ni vomi? Sinon, arrêtez le repas.\nRépondez OUI ou NON.',
   firstFeedWell: () =>
     `C'est bien. Allez lentement. Vérifiez la marque avant chaque repas. ${stopSigns}\nPas besoin de répondre.`,
+  firstFeedLater: () => `Bien. Voyez la marque avant le repas. Allez lentement. ${stopSigns}\nPas besoin de répondre.`,
   askNextDay: (_params, scene) =>
     `${childFirst(scene)} va bien, sans douleur, fièvre, fuite, sang frais ni ventre tendu?\nRépondez OUI ou NON.`,
   nextDayWell: () => `C'est bien. Vérifiez la marque avant chaque repas. ${stopSigns}\nPas besoin de répondre.`,

@@ -100,7 +100,7 @@ export const values: { readonly [K in QuestionKey]: readonly Answers[K][] } = {
   'fed-lately': yesNoUnknown,
   looks: yesNoUnknown,
   secured: ['yes', 'no', 'part'],
-  'first-feed': yesNo,
+  'first-feed': ['yes', 'no', 'later'],
   'next-day': yesNo,
   arrived: yesNo,
   clinic: yesNo,
