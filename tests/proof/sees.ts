@@ -19,6 +19,7 @@ const asks: Partial<Record<SayKey, QuestionKey>> = {
   askTubeKindByLook: 'tube-kind',
   askFirstPlaced: 'first-placed',
   askOwnTube: 'own-tube',
+  askOwnTubeIn: 'own-tube',
   ownTubeSteps: 'own-tube-in',
   ownTubeAsHolderSteps: 'own-tube-in',
   askKit: 'kit',
