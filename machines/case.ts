@@ -164,11 +164,14 @@ function standing(running: Running, { machine, event }: CaseSignal): readonly Ef
   const stands = {
     type: 'case.stands',
     waitsForNurse: running.conversation.hasTag('waitsForNurse'),
-    touched: machine === 'paging' ? event.type !== 'page.raise' : event.type.startsWith('nurse.'),
+    touched: machine === 'paging' ? !notHers.has(event.type) : event.type.startsWith('nurse.'),
   } as const;
   const post: Post = { machine: 'paging', event: { ...stands, at, clinicOpen } };
   return sort(step(running, post), post).effects;
 }
+
+/** What is raised in a case, and the family's own call to her, are no word of hers. */
+const notHers: ReadonlySet<string> = new Set(['page.raise', 'rung']);
 
 /** What the shell may know of a case between its steps. */
 export function viewCase(protocol: Protocol, snapshots: CaseSnapshots): CaseView {

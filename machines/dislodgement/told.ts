@@ -109,10 +109,13 @@ function foldHalfOutOf(context: Context, told: NonNullable<Told['halfOutOf']>): 
   return halfOutOf === null || care[told] > care[halfOutOf] ? withFacts(context, { halfOutOf: told }) : context;
 }
 
-/** What is wrong with a tube that never came out; the graver of two troubles counts. A tube put in tonight is another matter. */
+/**
+ * What is wrong with a tube that never came out; the graver of two troubles counts. A tube put in tonight is another matter, and
+ * who was sent in goes in: the words of a tired parent may mean either.
+ */
 function foldInPlace(context: Context, told: InPlace): Context {
   const known = inPlace(context);
-  if (context.placed !== null) return context;
+  if (context.placed !== null || context.outcome?.to === 'go-in') return context;
   const graver = known === null || inPlaceTroubles.indexOf(told) > inPlaceTroubles.indexOf(known);
   return graver ? withFacts({ ...context, stepsSent: null }, { inPlace: told }) : context;
 }

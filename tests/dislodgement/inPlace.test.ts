@@ -57,6 +57,11 @@ describe('a tube in its place', () => {
     expect(night.answer('confirm', 'yes').asking).toBe('own-tube');
   });
 
+  it('told once the family was sent in takes nothing back', () => {
+    const night = new Night().tell({ tubeKind: 'j' }).answer('unwell', 'no').tell({ inPlace: 'in-place' });
+    expect(night.view).toMatchObject({ disposition: 'go-in', inside: 'nothing' });
+  });
+
   it('goes in where no nurse answers', () => {
     const night = new Night().tell({ inPlace: 'in-leaking' }).answer('unwell', 'no').wait(240);
     expect(night.view).toMatchObject({ disposition: 'go-in', inside: 'in-place' });

@@ -37,7 +37,10 @@ export function endRules(seen: Seen, holds: Holds): void {
   unreadAndReopened(seen, holds);
 }
 
-/** S1 and S2: what was allowed before still has to hold after this step; what may not be used goes in. */
+/**
+ * S1 and S2: what was allowed before still has to hold after this step; what may not be used goes in, but for a tube that never
+ * came out, which a nurse decides.
+ */
 function standingHolds({ after, event, setting }: Seen, holds: Holds): void {
   const inUse = after.standing === 'use' || after.standing === 'own-tube';
   if (inUse) {
@@ -51,7 +54,7 @@ function standingHolds({ after, event, setting }: Seen, holds: Holds): void {
     const known = why !== 'kind' || after.kind !== null;
     holds(
       'S2',
-      !known || after.standing === 'go-in',
+      !known || after.standing === 'go-in' || (after.inPlace !== null && after.standing === 'hold'),
       `the case rests on ${after.standing} though the ${why} forbids use`,
     );
   }

@@ -36,9 +36,9 @@ function hearsKind(b: Bystander, kind: Told['tubeKind'], corrects: boolean): Bys
   return corrects || b.kind === 'nose' ? { ...b, kind: null } : b;
 }
 
-/** With nothing put in, a tube that never came out is what is in; the graver trouble counts. */
+/** With nothing put in, a tube that never came out is what is in; the graver trouble counts. Who was sent in goes in. */
 function hearsInPlace(b: Bystander, told: Told['inPlace']): Bystander {
-  if (told === undefined || b.tube !== null) return b;
+  if (told === undefined || b.tube !== null || b.standing === 'go-in') return b;
   const graver = b.inPlace === null || inPlaceTroubles.indexOf(told) > inPlaceTroubles.indexOf(b.inPlace);
   return graver ? { ...b, inPlace: told } : b;
 }

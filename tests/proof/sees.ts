@@ -9,6 +9,7 @@ import type { Outputs } from './outputs.ts';
 /** The question each message asks. */
 const asks: Partial<Record<SayKey, QuestionKey>> = {
   opening: 'unwell',
+  openingTubeIn: 'unwell',
   askUnwell: 'unwell',
   clarifySign: 'unwell',
   askTrouble: 'unwell',
