@@ -1,11 +1,12 @@
 /** Turns one text of a caregiver into exactly one event: danger first, then wishes, then the open question, then facts. */
 
 import { type LanguageCode, languageCodes, type QuestionKey } from '#machines/facts.ts';
+import { type About, aboutOf } from './about.ts';
 import { besideAnswer, type Event, type HeardBeside, readers } from './answers.ts';
 import { saysArrived, saysNoWayThere } from './arrival.ts';
 import { childrenTold, type Named, namedIn, notOnFileTold, saysNone } from './children.ts';
 import { clean } from './clean.ts';
-import { inPlaceTold } from './inPlace.ts';
+import { carrierKeyword } from './keyword.ts';
 import { detectLanguage, languageWish } from './language.ts';
 import { asCorrection, canOnlyCorrect, saysMeant } from './lastAnswer.ts';
 import { lexicons } from './lexicon.ts';
@@ -26,7 +27,7 @@ export type { Open } from './said.ts';
 /** `about` matters for a first text: a feeding tube that is out or in trouble, a thank-you, or something else; `start` ends a STOP. */
 export interface Reading {
   readonly event: Event;
-  readonly about: 'tube' | 'thanks' | 'start' | 'other';
+  readonly about: About | 'start';
   /** The language it asks for in words, and the one it is clearly written in; null where neither is said. */
   readonly wantsLanguage: LanguageCode | null;
   readonly writtenIn: LanguageCode | null;
@@ -34,18 +35,6 @@ export interface Reading {
   readonly saysWho: boolean;
   /** What it says of a rehearsal, in any language. */
   readonly rehearsal: RehearsalSaid | null;
-}
-
-/** The carrier's own words, in every language. */
-function carrierKeyword(raw: string): 'stop' | 'help' | 'start' | null {
-  const whole = clean(raw, lexicons.en.grammar.marks)
-    .replace(/[.!,?]/g, '')
-    .trim();
-  const is = (set: 'stopWords' | 'startWords' | 'helpWords') =>
-    languageCodes.some((code) => lexicons[code].wishes[set].has(whole));
-  if (is('stopWords')) return 'stop';
-  if (is('startWords')) return 'start';
-  return is('helpWords') ? 'help' : null;
 }
 
 /** Questions whose answer a sign beside it leaves as it is; what is asked about the child or its contents is asked again. */
@@ -182,7 +171,7 @@ function isQuestion(said: Said): boolean {
 }
 
 /** What is left when the text answers nothing: facts, a person, small talk, or nothing to be read. */
-function otherEvent(said: Said, heard: HeardBeside, about: Reading['about']): Event {
+function otherEvent(said: Said, heard: HeardBeside, about: About): Event {
   if (Object.keys(heard.told).length > 0 || (!said.open.caseOpen && about === 'tube'))
     return { ...heard, type: 'told' };
   if (heard.person) return { ...heard, type: 'person' };
@@ -193,7 +182,7 @@ function otherEvent(said: Said, heard: HeardBeside, about: Reading['about']): Ev
   return { ...heard, type: 'unclear', why: 'unreadable' };
 }
 
-function eventOf({ said, others, raw, named }: Heard, signs: SignsHeard, about: Reading['about']): Event {
+function eventOf({ said, others, raw, named }: Heard, signs: SignsHeard, about: About): Event {
   // Later texts say what cannot wait as an event of their own; a first text opens the case with it.
   const inFirstText = said.open.caseOpen ? null : wishes.cannotWait(said, raw);
   const told = {
@@ -226,19 +215,6 @@ function eventOf({ said, others, raw, named }: Heard, signs: SignsHeard, about: 
   return heard.person
     ? { ...heard, type: 'person' }
     : (correctionEvent(said, heard) ?? answer ?? otherEvent(said, heard, about));
-}
-
-function aboutOf(said: Said, signs: SignsHeard): Reading['about'] {
-  const words = said.words.wishes;
-  const plain = said.plain.replace(words.otherTubes, ' ');
-  // "Her central line came out": it is asked whether a feeding tube is.
-  const { otherDevices } = said.words.inPlace;
-  const isOther = said.plain.search(otherDevices) !== -1 && !words.aboutTube.test(plain.replace(otherDevices, ' '));
-  if (isOther && signs.sure.length === 0) return 'other';
-  const isInPlace = inPlaceTold(said) !== null;
-  if (words.aboutTube.test(plain) || words.somethingOut.test(plain) || isInPlace || signs.sure.length > 0)
-    return 'tube';
-  return wishes.isThanks(said) ? 'thanks' : 'other';
 }
 
 /** A text as it is read: in its own language, and beside it in the others that are on. */

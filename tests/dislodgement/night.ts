@@ -149,6 +149,11 @@ export class Night {
     return this.step({ machine: 'paging', event: { type: 'take', nurse, ...this.stamp() } });
   }
 
+  /** The family's own call rings whoever is at that place. */
+  rung(place: 0 | 1 | 2): this {
+    return this.step({ machine: 'paging', event: { type: 'rung', place, ...this.stamp() } });
+  }
+
   clear(): this {
     return this.step({ machine: 'conversation', event: { type: 'nurse.clear', ...this.stamp() } });
   }

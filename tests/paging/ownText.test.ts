@@ -82,6 +82,12 @@ describe('what the family hears of it', () => {
     expect(night.view.takenBy).toBe('Ana');
   });
 
+  it('goes on asking her while the family rings her itself: that is no word of hers', () => {
+    const night = goesIn().take().hear('person');
+    expect(night.rung(0).view.states.paging).toContain('paging.taken.asked');
+    expect(night.wait(30).calls.length).toBeGreaterThan(0);
+  });
+
   it('is that a nurse is called, where none has it', () => {
     expect(prefaces(goesIn().hear('person'))).toEqual([{ key: 'nurseCalled' }]);
   });
