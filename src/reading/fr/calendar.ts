@@ -41,7 +41,9 @@ export const dayFirst = [french];
 export const calendarLike = new RegExp(`\\b${monthName}\\b|\\b${weekdayName}\\b|\\d[/.-]\\d`);
 
 /** "Mai" as a slip of "mais" is no month. */
-export const notMonths = /\bmai (?:elle|il|je|on|ca|pas|cest|la|le|jai|y a|oui|non|sais)\b/g;
+/** "Un mardi" is some Tuesday. */
+export const notMonths =
+  /\bun (?:lundi|mardi|mercredi|jeudi|vendredi|samedi|dimanche)\b(?! (?:derniere?|passe|\d|de (?:la )?semaine))|\bmai (?:elle|il|je|on|ca|pas|cest|la|le|jai|y a|oui|non|sais)\b/g;
 
 /** "La semaine dernière" counts to yesterday, because weeks begin on different days for different people. */
 export const dayWords: readonly DayWord[] = [

@@ -14,7 +14,8 @@ export const well = '(?:dort|va (?:tres )?bien|est (?:\\w+ )?(?:au lit|tranquill
 /** Another child, told by one of the family's; said of the writer it is the caller. */
 export const relative = {
   before: '(?:soeur|frere|jumeau|jumelle|cousine?|copine|copain|amie?)(?: (?:aine|ainee|jumelle|cadette?))? (?:de|d)',
-  after: '(?!)',
+  after:
+    '(?:va (?:tres )?bien|a rien|n a rien|dort),? (?:non,? |mais |la |ici )*(?:c ?est|pour|il s agit de) (?:pour )?(?:son|sa|le|l|la) ?(?:frere|soeur|autre|jumeau|jumelle)',
 };
 export const caller = 'suis|suis la|suis le|suis sa';
 

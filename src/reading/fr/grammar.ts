@@ -49,6 +49,20 @@ export const contractions: readonly (readonly [RegExp, string])[] = [
   [/\bl (?=[aeiouyh])/g, 'le '],
   [/\bl(hopital|infirmier\w*|eau|air|estomac|urgences?|ambulance|annee|autre|operation|interieur|hosto)\b/g, 'le $1'],
   [/\bd(air|eau|habitude|accord|urgence|infirmiere)\b/g, 'de $1'],
+  [/\bl ?h?opit(?:al|als|ale)\b/g, 'le hopital'],
+  // "Elle aura 2 ans en mars" is no month of the tube.
+  [
+    new RegExp(
+      `(?<=\\b(?:aura|fera|va avoir|fetera|fete) (?:ses )?(?:\\d+|une?|deux|trois|quatre|cinq|six|sept|huit) (?:ans?|mois)) (?:en|au mois de|debut|fin|mi|le \\d{1,2}) ${month}\\b`,
+      'g',
+    ),
+    '',
+  ],
+  // "22, des livres", "22, ce sont des kilos".
+  [
+    /(?<=\d),? (?:(?:et )?(?:cest|ce sont|je dis|en) )?(?:des|en) (?=(?:livres|lbs?|kilos?|kgs?)\b(?! (?:ou|pas)\b))/g,
+    ' ',
+  ],
   [/\bquelqu ?e? un\b|\bquelquun\b|\bqq ?un\b|\bqqn\b|\bqlq ?un\b/g, 'quelquun'],
   [/\b(jus|pres|lors|puis|quel)qu (?=[a-z])/g, '$1que '],
   [/\bqu (?=[aeiouyh])/g, 'que '],

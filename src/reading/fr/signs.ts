@@ -8,7 +8,7 @@ const who = '(?:elle|il|bebe|enfant|petite?|fille|fils|puce|loulou|garcon|mon|ma
 const body =
   '(?:levres?|visage|peau|bouche|nez|doigts?|ongles?|mains?|pieds?|orteils?|joues?|teint|langue|gencives?|figure|corps|extremites|face|contour|tour)';
 const colour =
-  '(?:bleu\\w*|bleutee?s?|violets?|violette?s?|violacee?s?|mauves?|gris\\w*|grise|grisatres?|cyanosee?s?|cyanose\\w*)';
+  '(?:bleu\\w*|bleutee?s?|violets?|violette?s?|violacee?s?|mauves?|gris\\w*|grise|grisatres?|cyanosee?s?|cyanose\\w*|lilas|pourpres?|ardoise|plombee?s?|aubergine|cendre(?:ux|uses?))';
 const changing =
   '(?: (?:est|sont|etait|a|devien\\w*|devenue?s?|tourne\\w*|tir(?:e|ent|ant)|vire\\w*|toute?s?|tous|tres|un|peu|presque|vraiment|autour|de|la|le|les|des|aux?|sa|son|ses|en|et|du|bouche|levres?|au|ont|le air|air|super|bien|plutot|limite|genre|comme|passe\\w*|sur|mains|encore|aussi)){0,6}';
 
@@ -32,10 +32,10 @@ export const signWords: readonly SignWords[] = [
   {
     sign: 'colour',
     sure: new RegExp(
-      `\\b(?:(?:${who}|${body})${changing} ${colour}|(?:devien\\w*|devenue?s?|tourne\\w*|vire\\w*|toute?s?)(?: (?:un|peu|au|toute?|tres|le|legerement))* ${colour}|${colour} (?:au niveau |autour |aux? |sur |de |des |du |la |le |les |sa |son |ses )+${body}|cyanos\\w*|livides?|cireux|cireuses?|cadaverique|(?:gris|grise|pale) comme (?:un |une |la |le )?(?:mort|cendre|cadavre|linge|drap)|blafarde?|marbree?s?|exsangue|(?:tres|vraiment|toute?|trop|si|super|hyper|extremement|tellement|pas mal) pales?|(?:toute |tout |tres |vraiment |super )blanche?s?|blanche? comme (?:un|du|le|une|la|neige)|blanc(?:he)? comme (?:un |une |la |le )?(?:linge|drap|mort|morte|cachet|cadavre)|pale comme|(?:perdu|perd) (?:toutes )?ses couleurs|(?<!^|\\bchang\\w{0,4} )(?:plus|nplus|pas) (?:aucune )?de couleurs?|teint (?:est |tout |tres )*(?:gris|cireux|bleu|terreux|blafard)|levres? (?:sont |est |toutes |tres |devien\\w* )*(?:noires?|blanches?|foncees?))\\b|^(?:oui )?(?:bleue?|grise?|violette?|cyanosee?)$|(?<=\\b(?:pas|ni|sans|jamais|nplus) (?:devenue? |toute? |les? |levres? |de )*)${colour}\\b`,
+      `\\b(?:(?:${who}|${body})${changing} ${colour}|(?:devien\\w*|devenue?s?|tourne\\w*|vire\\w*|toute?s?)(?: (?:un|peu|au|toute?|tres|le|legerement))* ${colour}|${colour} (?:au niveau |autour |aux? |sur |de |des |du |la |le |les |sa |son |ses )+${body}|\\b(?:le|la) trouve(?: (?:un|peu|tres|tout|toute|plutot|bien|limite|vraiment))* ${colour}|bleui\\w+|cyanos\\w*|livides?|cireux|cireuses?|cadaverique|(?:gris|grise|pale) comme (?:un |une |la |le )?(?:mort|cendre|cadavre|linge|drap)|blemes?|blemie?s?|blemit|(?:visage|teint|peau|mine) de (?:cire|cendre|craie|cadavre|plomb)|blafarde?|marbree?s?|exsangue|(?:tres|vraiment|toute?|trop|si|super|hyper|extremement|tellement|pas mal) pales?|(?:toute |tout |tres |vraiment |super )blanche?s?|blanche? comme (?:un|du|le|une|la|neige)|blanc(?:he)? comme (?:un |une |la |le )?(?:linge|drap|mort|morte|cachet|cadavre)|(?:${who}|${body})(?: \\w+){0,2} blanc(?:he)? comme (?:un |une |la |le |de la )?(?:neige|craie|cire|cierge|fantome|mur)|pale comme|(?:perdu|perd) (?:toutes )?ses couleurs|(?<!^|\\bchang\\w{0,4} )(?:plus|nplus|pas) (?:aucune )?de couleurs?|teint (?:est |tout |tres )*(?:gris|cireux|bleu|terreux|blafard)|levres? (?:sont |est |toutes |tres |devien\\w* )*(?:noires?|blanches?|foncees?|decoloree?s?))\\b|^(?:oui )?(?:bleue?|grise?|violette?|cyanosee?)$|(?<=\\b(?:pas|ni|sans|jamais|nplus) (?:devenue? |toute? |les? |levres? |de )*)${colour}\\b`,
       'g',
     ),
-    near: /^(?:plus|nplus|pas) (?:aucune )?de couleurs?\b|\b(?:pales?|palot\w*|paleurs?|palichon\w*|mauvaise mine|petite mine|un peu blanche?|drole de couleur|couleur bizarre|(?:elle|il|bebe|visage|peau) (?:a )?change\w* de couleur|bizarre de couleur)\b/g,
+    near: /^(?:plus|nplus|pas) (?:aucune )?de couleurs?\b|\b(?:pales?|palot\w*|paleurs?|palichon\w*|mauvaise mine|petite mine|un peu blanche?|drole de couleur|mauvaises? couleurs?|(?:teint|visage|peau|mine|figure)(?: (?:est|tout|un peu|devient|vire au|plutot))* (?:verdatre|vert|verte|jaunatre|terne)|couleur bizarre|(?:elle|il|bebe|visage|peau) (?:a )?change\w* de couleur|bizarre de couleur)\b/g,
   },
   {
     sign: 'limp',
@@ -86,7 +86,7 @@ export const signWords: readonly SignWords[] = [
   },
   {
     sign: 'pain',
-    sure: /\b(?:(?:pleur|cri|gemi|grimac)\w* (?:quand|des que|si|lorsque) (?:je|on|jy) (?:le |la |y |lui )?(?:touch|appui|boug|rempli|gonfl|injecte|rinc|tourn)\w*|(?:repli|remont|ramen)\w* (?:ses|les) (?:jambes|genoux|cuisses)|douleurs?|douloureu\w*|\b(?=[a-z])(?<!respir\w*(?: \w+){0,2} )(?:a|ai|as|avoir|ont|eu|encore|tres|toujours|fait|font|faire|faisait|avait|lui|plus|moins|peu|le air|semble|aura|air d avoir|trop|bien|que|si|tellement|super|vraiment|un peu|de)(?: (?:tres|trop|un|peu|encore|toujours|super|vraiment|plus|bien|petit|aussi|si|beaucoup|assez|tellement))* mal(?! (?:a|pour|de) (?:respir|rentr|pass|dorm|comprendre|lire|voir|la |le |me |se |pouss|mett)|(?: \w+)? ?(?:rentre\w*|mis\w*|lu\w*|compris|vu\w*|ecrit|tape|pose\w*|place\w*|passe\w*|dormi|colle\w*|ferme\w*|vue?|fixe\w*|tombe\w*|repondu|note|dit|regarde|poli\w*)\b)|(?<=\bpas )mal(?= ?(?:$|[,.!])| quand)|mal (?:au|a la|aux|a son|a sa|dans le|autour|quand|partout|ou)(?! (?:coeur|moment))|bobos?|souffr\w+|souffrance|sensible|crampes?|coliques?|aie|ouille)\b/g,
+    sure: /\b(?:(?:pleur|cri|gemi|grimac)\w* (?:quand|des que|si|lorsque) (?:je|on|jy) (?:le |la |y |lui )?(?:touch|appui|boug|rempli|gonfl|injecte|rinc|tourn)\w*|(?:repli|remont|ramen)\w* (?:ses|les) (?:jambes|genoux|cuisses)|(?:dit|dis|plaint)(?: \w+){0,3} (?:pique|brule|lance|elance|tiraille)\b|ca (?:le |la |lui )(?:pique|brule|lance|elance|tiraille)\b|douleurs?|douloureu\w*|\b(?=[a-z])(?<!respir\w*(?: \w+){0,2} )(?:a|ai|as|avoir|ont|eu|encore|tres|toujours|fait|font|faire|faisait|avait|lui|plus|moins|peu|le air|semble|aura|air d avoir|trop|bien|que|si|tellement|super|vraiment|un peu|de)(?: (?:tres|trop|un|peu|encore|toujours|super|vraiment|plus|bien|petit|aussi|si|beaucoup|assez|tellement))* mal(?! (?:a|pour|de) (?:respir|rentr|pass|dorm|comprendre|lire|voir|la |le |me |se |pouss|mett)|(?: \w+)? ?(?:rentre\w*|mis\w*|lu\w*|compris|vu\w*|ecrit|tape|pose\w*|place\w*|passe\w*|dormi|colle\w*|ferme\w*|vue?|fixe\w*|tombe\w*|repondu|note|dit|regarde|poli\w*)\b)|(?<=\bpas )mal(?= ?(?:$|[,.!])| quand)|mal (?:au|a la|aux|a son|a sa|dans le|autour|quand|partout|ou)(?! (?:coeur|moment))|bobos?|souffr\w+|souffrance|sensible|crampes?|coliques?|aie|ouille)\b/g,
     near: /\b(?:inconfort\w*|genee?|grimac\w*|pleurnich\w*|chign\w*|gemi\w*|gein\w*|plaint)\b/g,
   },
   {
@@ -151,6 +151,14 @@ export const lookalikes: readonly RegExp[] = [
   /(?<=^|[,.;!] ?|\b(?:mais|et|oui|non|bon|la|moins|heureusement|par contre) )(?:elle|il|bebe|y|la petite|le petit) respire\b(?= ?(?:$|[.!;,]|et\b|mais\b))(?!.{0,80}\b(?:mal|vite|fort|pas|plus|nplus|difficil\w*|bizarre\w*|bruit|bruyan\w*|siffl\w*|peine|moins|lent\w*|court\w*|saccad\w*|a peine|presque|drole\w*|rapide\w*|encore|faible\w*|bouche|gros|rale|bleu\w*|gris\w*))/g,
   // "Ne respire pas bizarrement": what is denied is that anything is wrong with it.
   /\brespir\w* pas (?:du tout |plus )?(?:bizarre\w*|drolement|etrange\w*|vite|trop vite|bruyamment|rapidement|difficilement|mal)\b(?! (?:assez|que))/g,
+  // One sign denied and no mark before the next words: "il saigne pas il respire bien".
+  /(?<=\b(?:saigne|vomit|pleure|crie|hurle|gonfle|tremble|tousse) (?:pas|nplus) )(?:elle|il|bebe) respire (?:(?:tout a fait|tres|super|plutot|vraiment|toujours) )*(?:bien|normalement|correctement|comme (?:d |de )?habitude)\b(?! (?:pas|plus|nplus|vite|mal|fort|trop))/g,
+  // Breath that fear takes from the caller, play, and a caller who is pale.
+  /\bj ?ai (?:vraiment |trop |tellement )?du mal a respir\w+ (?=(?:tellement|tant|avec le|a cause du|de)(?: (?:je|le|la|mon))? ?(?:stress\w*|paniqu\w*|angoiss\w*|peur|trouille|suis (?:stress|paniqu|angoiss)\w*|ai peur))/g,
+  /\b(?:fais(?:ait|ais|ant)?|fait|faire|joue a faire) semblant (?:de |d )(?:se |s )?(?:etouff|etrangl|vomi|evanoui|mort|mourir|avoir mal|pleur|saign|trembl)\w*/g,
+  /\bje suis (?:toute? |tres |plus )?(?:blanche?|pale|livide|bleme|verte?)(?: comme (?:un|une|du|la|le) (?:linge|drap|mort|morte|cachet|cadavre|neige))?(?=,? (?:mais|et) (?:lui|elle|il|bebe|le petit|la petite)\b)/g,
+  // Cries told of another day, at the scales or the doctor's.
+  /\b(?:chez|a) (?:le|la) (?:pediatre|docteure?|medecin|dentiste|infirmiere|pesee|pmi) (?:la semaine|le mois|le an|hier|lundi|mardi|mercredi|jeudi|vendredi)(?: (?:derniere?|passee?))?,? (?:elle|il) a (?:crie|hurle|pleure|chiale)\w*(?: tout (?:le|du) (?:long|temps))?/g,
   // Cries of the moment it was put in, and over.
   /\b(?:hurlait|criait|pleurait|chialait|braillait|a (?:hurle|crie|pleure))\b(?<=\bcalmee?\b.{0,60})/g,
   // Bread, which English would hear as pain.

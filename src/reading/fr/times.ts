@@ -41,7 +41,7 @@ export const age =
   /\b(?:(?:elle|il|qui|bebe|fille|fils|enfant|petite?|garcon|on) )?(?:(?<!\by )a(?! peu)|avait|agee? de|aura|vient d avoir|(?:fille|fils|bebe|enfant|garcon|petite?|gamine?|jumeaux|jumelles?|nourrisson|loulou|puce|prematuree?) de|va avoir|age de|age) (?:environ |presque |bientot |maintenant |juste |deja |peine )*(\d+(?:\.\d+)?)(?: ?(?:-|a|ou|et) ?(\d+))?[ -]?(ans?|mois|semaines?|sem|jours?|j)\b(?: et (?:demie?|\d+ mois))?(?! (?:que|de pose|quelle|qu)\b)|\b\d+ (?:ans|mois|semaines) (?:d age|de age)\b/g;
 
 export const outWords =
-  /\b(?:sorti\w*|sort|sortir|tombe\w*|enleve\w*|arrache\w*|retire\w*|tiree?|partie?|sautee?|ejecte\w*|expulse\w*|delogee?|perdue?|decroche\w*|glisse\w*|dehors|degagee?|lache\w*|arrivee?)\b/;
+  /\b(?:sorti\w*|sort|sortir|tombe\w*|enleve\w*|arrache\w*|retire\w*|tiree?|partie?|sautee?|ejecte\w*|expulse\w*|delogee?|perdue?|decroche\w*|glisse\w*|dehors|degagee?|lache\w*|arrivee?)\b(?! (?:avec|aux?|a|dans) (?:(?:la|le|les) )?(?:ordures|poubelles?|bennes?|dechets?|dechetterie|recyclage|encombrants|vidanges)\b)/;
 export const seenWords =
   /\b(?:vue?|vu|vus|voyais|y etait|etait (?:encore |toujours |bien )*(?:la|dedans|en place|dans|bonne|ok)|encore (?:la|en place|dedans)|en place|verifiee?|verifie|controle\w*|regardee?|toujours (?:la|en place|dedans)|remarquee? qu?e? ?etait (?:la|en place))\b/;
 /** The same told beside something else. */
@@ -51,7 +51,7 @@ export const foundWords =
   /\b(?:trouvee?|retrouvee?|decouverte?|decouvert|rendu compte|apercue?s?|constatee?|constate|remarquee?|en (?:me |se )?reveillant|reveillee?s?|au reveil|en rentrant|rentree? (?:du|de la|de le)|vu que (?:elle|ca|la sonde|le bouton) (?:etait|est) (?:sorti\w*|plus|tombe\w*|partie?|dehors))\b/;
 /** How long the child has been ill is no time of the tube. */
 export const illSince =
-  /\b(?:fievre|temperature|vomi\w*|toux|tousse|grippe|rhume|diarrhee|malade|infection|antibiotiques?|douleurs?|pleure)(?: (?!sonde\b|tube\b|bouton\b)\w+){0,2} (?:depuis|pendant|toute|tout)\b[^,.;!?]*/g;
+  /\b(?:rien (?:de |qui a )?(?:neuf|9|nouveau|change|bouge)|fievre|temperature|vomi\w*|toux|tousse|grippe|rhume|diarrhee|malade|infection|antibiotiques?|douleurs?|pleure)(?: (?!sonde\b|tube\b|bouton\b)\w+){0,2} (?:depuis|pendant|toute|tout)\b[^,.;!?]*/g;
 /** A time at which something is due, and where what is said of it ends. */
 export const dueEnd = /[;!?]|[.,](?!\d)|\bmais\b|\bdonc\b/;
 export const dueTime =
@@ -71,12 +71,12 @@ export const changeWords =
   /\b(?:change\w*|changement|remplace\w*|remplacement|nouvelle?|nouveau|2e|2eme|deuxieme|seconde|3e|3eme|troisieme|4e|quatrieme|celle[ -](?:la|ci)|celui[ -](?:la|ci)|actuelle?|derniere? (?:sonde|tube|bouton|une?|en date|pose|changement)|la derniere(?! fois)|renouvel\w*|echange\w*)\b/;
 /** A feed that only tells which time is meant. */
 export const besideFeed =
-  /\b(?:pour|pendant|avant|apres|vers|lors de) (?:le|la|son|sa|un|une|les|ses) (?:\w+ )?(?:repas|biberon|medicaments?|nutrition|gavage|tetee|gouter|dose)\b(?: d(?:e|u) (?=minuit|midi|\d))?|\bapres (?:avoir )?(?:mange|manger|boire|bu|dejeuner|diner|souper)\b/g;
+  /\b(?:(?:quand|lorsque|en|pendant que|apres que|apres avoir) )?(?:(?:jai|je|on|a|nous|avons|ai|lui) )*chang\w+ (?:(?:la|sa|les|une|le|son|ses|de) )*(?:couches?|body|pyjama|draps?|lit|vetements?|habits|linge)\b|\b(?:pour|pendant|avant|apres|vers|lors de) (?:le|la|son|sa|un|une|les|ses) (?:\w+ )?(?:repas|biberon|medicaments?|nutrition|gavage|tetee|gouter|dose)\b(?: d(?:e|u) (?=minuit|midi|\d))?|\bapres (?:avoir )?(?:mange|manger|boire|bu|dejeuner|diner|souper)\b/g;
 export const fedWords =
   /\b(?:nourrie?|mange\w*|(?<!\bau )biberon|bib|bu|boit|tetee?|(?<!\bau )gavage|gave|(?<!\bau )repas|alimente\w*|alimentation|(?<!\bsonne pour (?:ses|son|sa|le|la|les) )(?:medicaments?|medocs?|dose)|lait|bouillie|sirop|nutrition)\b/;
 /** "Quand elle avait 3 mois": a time only a birth date could place. */
 export const byAge =
-  /\bquand (?:elle|il|le bebe|bebe|mon \w+|ma \w+|on) (?:etait|avait|est nee?|a eu|est ne)(?: (?!,)[a-z0-9]+(?:\.\d+)?){0,6}|\b(?:a|depuis|des|apres|de) (?:la |sa )naissance\b|\bdepuis (?:que (?:elle|il) (?:est (?:nee?|bebe|petite?|toute petite?)|a \d+)|toujours)(?: [a-z0-9.]+){0,3}|\b(?:a le|a l|a) age de \d+(?:\.\d+)? (?:mois|semaines?|jours?|ans?)\b|\b(?:posee?|placee?|mise?|operee?|faite?) a (?:environ )?\d+(?:\.\d+)? (?:mois|semaines?|jours?|ans?)\b(?: de vie)?|\ba (?:environ )?\d+(?:\.\d+)? (?:mois|semaines?|jours?|ans?)(?: de vie)\b|^a (?:environ )?\d+(?:\.\d+)? (?:mois|semaines?|jours?|ans?)$|\b(?:tout )?(?:bebe|nourrisson|nouveau[ -]ne)\b|\ben neonat\w*\b|\bavant (?:ses|ces|son|sa) \d+(?:er)? (?:ans?|mois)\b|\ba la naissance\b|\bpas (?:en )?(?:19|20)\d\d\b|\bjai (?:dit|mis|ecrit|tape) (?:en )?(?:19|20)\d\d\b(?=.*(?:19|20)\d\d)/g;
+  /\bquand (?:elle|il|le bebe|bebe|mon \w+|ma \w+|on) (?:etait|avait|est nee?|a eu|est ne)(?: (?!,)[a-z0-9]+(?:\.\d+)?){0,6}|\b(?:a|depuis|des|apres|de) (?:la |sa )naissance\b|\bdepuis (?:que (?:elle|il) (?:est (?:nee?|bebe|petite?|toute petite?)|a \d+)|toujours)(?: [a-z0-9.]+){0,3}|\b(?:a le|a l|a) age de \d+(?:\.\d+)? (?:mois|semaines?|jours?|ans?)\b|\b(?:posee?|placee?|mise?|operee?|faite?) a (?:environ )?\d+(?:\.\d+)? (?:mois|semaines?|jours?|ans?)\b(?: de vie)?|\ba (?:environ )?\d+(?:\.\d+)? (?:mois|semaines?|jours?|ans?)(?: de vie)\b|^a (?:environ )?\d+(?:\.\d+)? (?:mois|semaines?|jours?|ans?)$|\b(?:tout )?(?:bebe|nourrisson|nouveau[ -]ne)\b|\ben neonat\w*\b|\bavant (?:ses|ces|son|sa) \d+(?:er)? (?:ans?|mois)\b|\ba la naissance\b|\bpas (?:en )?(?:19|20)\d\d\b|(?<!\b(?:sais|sait|suis|est|rappelle|souviens|connais|sommes) )\bpas (?:en |au mois de )?(?:janvier|fevrier|mars|avril|mai|juin|juillet|aout|septembre|octobre|novembre|decembre)\b(?: (?:19|20)\d\d)?(?! ou\b)|\bjai (?:dit|mis|ecrit|tape) (?:en )?(?:19|20)\d\d\b(?=.*(?:19|20)\d\d)/g;
 /** Right before a length of time: the child's age then. */
 export const ageThen =
   /\b(?:avait|age de|(?:posee?|placee?|mise?|operee?|faite?|eue?) a)(?: (?:environ|a peu pres|juste|presque|peut etre))*\s*$/;
