@@ -30,6 +30,7 @@ function agoMs({ high, firmness }: Span): number {
 }
 
 function daysAgoIn(clause: string, hour: number, bare: boolean, { clock: clockWords }: Lexicon): number | null {
+  if (clockWords.beforeYesterday.test(clause)) return 2;
   if (clockWords.lastNight.test(clause)) return bare || hour >= 12 ? (bare && (hour === 12 || hour < 5) ? null : 1) : 0;
   return clockWords.yesterday.test(clause) ? 1 : null;
 }

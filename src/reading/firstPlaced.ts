@@ -40,7 +40,10 @@ function daysOfSpan({ low, high, firmness }: Span, today: DateTime): Days {
 
 type Role = 'placed' | 'change' | 'other' | null;
 
-function roleOf(clause: string, placed: RegExp, { times: words }: Lexicon): Role {
+function roleOf(clause: string, placed: RegExp, { times: words, tube }: Lexicon): Role {
+  // A tube through the nose leaves no hole.
+  if (clause.search(tube.nose) !== -1 && clause.search(tube.g) === -1 && !words.placedFirmly.test(clause))
+    return 'other';
   if (words.changeWords.test(clause) && !words.firstWords.test(clause)) return 'change';
   if (words.outWords.test(clause) && !words.firstWords.test(clause)) return 'other';
   if (words.fedWords.test(clause) && !placed.test(clause)) return 'other';

@@ -140,6 +140,8 @@ function minutesSince(said: Said): { readonly minutes: number; readonly firmness
 export function fedLately(whole: Said): Found<YesNoUnknown> {
   const words = whole.words.answers;
   const given = whole.clauses.filter((clause) => !words.notGiven.test(clause));
+  // "Nope, the one at two was due": what is left says nothing, but the no does.
+  if (given.length === 0 && words.startsNo.test(whole.plain)) return { value: 'no' };
   const said = given.length === whole.clauses.length ? whole : part(whole, given.join('. '));
   const since = minutesSince(said);
   if (since === null || since.minutes === 0) {

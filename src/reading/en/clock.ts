@@ -110,6 +110,8 @@ export const clockForms: readonly ClockForm[] = [
 
 /** Parts of the day with the hour they begin (common usage); the earlier end counts. `daysAgo` is by today. */
 export const dayParts: readonly DayPart[] = [
+  { pattern: /\b(?:night|evening) before last\b|\bevening before yesterday\b/, hour: 18, daysAgo: 2 },
+  { pattern: /\bday before yesterday\b/, hour: 0, daysAgo: 2 },
   { pattern: /\b(?:tea ?time yesterday|yesterday (?:at )?tea ?time)\b/, hour: 15, daysAgo: 1 },
   {
     pattern: /\b(?:(?:dinner|supper) ?time yesterday|yesterday (?:at )?(?:dinner|supper) ?time)\b/,
@@ -127,10 +129,11 @@ export const dayParts: readonly DayPart[] = [
 
 export const lastNight = /\blast night\b/;
 export const yesterday = /\byesterday\b/;
+export const beforeYesterday = /\b(?:night|evening|day) before (?:last|yesterday)\b/;
 export const justNowFirm =
   /\b(?:just (?:now|happened|came|fell|popped|pulled|this (?:minute|second))(?! (?:(?:it|right|straight|back|the \w+|nicely|easily) )*in\b)|(?:a )?(?:few )?(?:seconds?|moments?|sec) ago|this (?:very )?(?:minute|second|moment))\b/;
 export const justNow =
-  /\b(?:just (?:now|happened|came|fell|popped|pulled|this (?:minute|second))|(?:out|happened|off) (?:right |just )?now|(?:a )?(?:few )?(?:seconds?|moments?|sec) ago|this (?:very )?(?:minute|second|moment)|minutes ago|(?:right |just |literally |only )before i (?:texted|messaged|wrote|contacted|called|text|msgd|started texting))\b|^(?:(?:right|just|like|literally|only|ok|um|well) )*now(?: now)?$/;
+  /\b(?:just (?:now|happened|came|fell|popped|pulled|this (?:minute|second))|(?:out|happened|off) (?:right |just )?now|(?:a )?(?:few )?(?:seconds?|moments?|sec) ago|this (?:very )?(?:minute|second|moment)|(?<=^|\b(?:only|just|literally|like|mere|happened|out|off|it|now|yes|ok|few),? )minutes ago|(?:right |just |literally |only )before i (?:texted|messaged|wrote|contacted|called|text|msgd|started texting))\b|^(?:(?:right|just|like|literally|only|ok|um|well) )*now(?: now)?$/;
 /** Some time ago, nobody knows how long. */
 export const aWhile = /\ba (?:(?:little|good|short) )?(?:while|bit) (?:ago|back)\b/;
 /** Minutes as likely as an hour, where that hour is long past. */

@@ -46,6 +46,9 @@ export const contractions: readonly Rewrite[] = [
   [/\bhour (?:and|n) half\b/g, 'hour and a half'],
   [/\b(?:bang|dead|smack) on (?=\d)/g, 'at '],
   [/\bment\b/g, 'meant'],
+  // "Twenty odd minutes" are more than twenty.
+  [/\b(\d+|ten|twenty|thirty|forty|fifty|sixty)(?: |-)(?:odd|something|some) (?=(?:min|hour|hr))/g, 'more than $1 '],
+  [/\b(\d+|ten|twenty|thirty|forty|fifty|sixty)(?: |-)odd (?=(?:day|week|wk|month|year|yr))/g, 'about $1 '],
   // "No no pain": said twice, meant once.
   [/^(no|nope|nah) (?=no \w)/g, '$1, '],
   [/\btub(?:ey|ie|y)(s?)\b(?! (?:custard|toast))/g, 'tube$1'],

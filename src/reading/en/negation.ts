@@ -29,13 +29,13 @@ export const light = wordSet(
 
 /** What a negated word has to be about, a question each. */
 export const matter = {
-  kit: /^(?:kits?|kitt?|emergency|spares?|backups?|replacements?|temporary|temp|foleys?|catheters?|tubes?|extras?|bags?|box|suppl\w+|trained|training|shown|taught|know|give|gives|gave|given|giving|issued?|sent|send|provided?|receiv\w+|reciev\w+|supplied|find|finding|found|locate|located|own|see|seen|saw|available|avail|bring|brought|pack|packed|carry|carried|take|took|used|handy|nearby|nowhere|never|other|another|new|latex|left|kept|keep|remember|last|used?|ready|anybody|anyone|ordered|arrived|come|came)$/,
+  kit: /^(?:kits?|kitt?|emergency|spares?|backups?|replacements?|temporary|temp|foleys?|catheters?|tubes?|extras?|bags?|box|suppl\w+|trained|training|shown|taught|know|give|gives|gave|given|giving|issued?|sent|send|provided?|receiv\w+|reciev\w+|supplied|find|finding|found|locate|located|own|see|seen|saw|available|avail|bring|brought|pack|packed|carry|carried|take|took|used|handy|nearby|nowhere|never|other|another|new|latex|left|kept|keep|remember|last|used?|ready|anybody|anyone|ordered|arrived|come|came|possess\w*)$/,
   howIn:
     /^(?:go|goes|going|gone|went|fit|fits|fitting|slide|sliding|slid|get|getting|put|putting|budge|budging|pass|passing|past|work|works|working|worked|move|moves|moving|moved|stay|stays|staying|hold|holding|happen|happens|happening|open|opening|insert|inserted|inserting|enter|entered|entering|through|able|possible|manage|managed|success\w*|easy|easily|smooth\w*|push|pushed|force|let|lets|letting|take|takes|taking|took|gree|inside|back|hole|fully|completely|find|finding|advance|advanced|advancing|progress|far|wait|start|begin|hard|tight|difficult|bite)$/,
   ownTube:
     /^(?:find|finding|found|locate|see|tubes?|buttons?|balloons?|old|whole|intact|complete|keep|kept|save|saved|bring|brought|ok|okay|fine|usable|use|used|around|anywhere|nowhere|burst|lost|threw|longer|touching|left|work|works|working|hold|holds|holding|inflat\w+|stay|stays|remember)$/,
   strips:
-    /^(?:strips?|stripes?|paper|papers|ph|test|testing|tests|tester|litmus|find|finding|found|locate|see|seen|left|give|gives|gave|given|receiv\w+|reciev\w+|supplied|provided?|sent|send|heard|hear|never|available|own|keep|kept|bring|brought|come|came|remember|used?|those|them|kit|kits|ordered|arrived|trust)$/,
+    /^(?:strips?|stripes?|paper|papers|ph|test|testing|tests|tester|litmus|find|finding|found|locate|see|seen|left|give|gives|gave|given|receiv\w+|reciev\w+|supplied|provided?|sent|send|heard|hear|never|available|own|keep|kept|bring|brought|come|came|remember|used?|those|them|kit|kits|ordered|arrived|trust|possess\w*|stock|carry)$/,
   contents:
     /^(?:come|comes|came|coming|pull|pulls|pulling|pulled|draw|draws|drawing|drew|drawn|suck|sucks|sucking|aspirat\w+|back|fluids?|liquid|milk|formula|drop|drops|stuff|residual|residue|returns?|returned|gastric|stomach|tummy|belly|contents?|enough|bubbles?|juice|show|showing|appear\w*|produc\w*|yield|flow|flowing|see|seeing|find|give|giving|gives|work|works|working|blood|only|air)$/,
   looks:

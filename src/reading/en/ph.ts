@@ -72,7 +72,7 @@ export const openLookalikes: ReadonlySet<string> = new Set(
   ),
 );
 /** What is left of "more than" and "at least" where their first word was not read. */
-export const comparing = /\b(?:than|least)\b|\bat \w{3,5} \d/;
+export const comparing = /\b(?:than(?! (?:me|mine|i|my|us|ours|you|him|her|his|hers)\b)|least)\b|\bat \w{3,5} \d/;
 /** Words that may stand beside a number which is nothing but a reading. */
 export const readingWords: ReadonlySet<string> = new Set(
   'its it is the ph strip paper says say reads read reading shows showing about around like a looks got at or to between and maybe'.split(

@@ -78,7 +78,7 @@ export const outAgain =
   /\b(?:(?:came|come|comes|fell|fallen|falls|popped|pops|slipped|slid|pulled|pulls|yanked|pushed|pops|went|is|its|tube|button|it|coughed) (?:it |right |back |just |the tube |all the way |completely )*out(?: all the way| completely)? (?:again|already|once more|a second time)|(?:came|come|comes|fell|popped|slipped|slid|pushed) (?:it |right |just )*back out|out again|out the rest of the way|(?:all the way|completely|fully|totally|entirely) out|(?:whole thing|all of it|rest of it) (?:is |came |fell |has come |popped |slid )out|now (?:its |it is )?out$|(?:tube|button|it|its|shes|hes|she|he|baby|temporary|new one|temp tube|foley|catheter) (?:\w+ ){0,3}(?:fell out|came out|popped out|pulled (?:it |the tube |the new (?:one|tube) )?out|slipped out|came off|is out|pushed (?:it )?out|yanked (?:it )?out|slid out|fallen out|come out))\b|^(?:its |it is |tube )?(?:fell |came |popped |slipped |is )?(?:out|back out)(?: (?:now|again))?$/;
 /** What comes out through a tube is not the tube. */
 export const contentsCameOut =
-  /\b(?:milk|milky|stuff|contents|fluid|liquid|formula|air|some|nothing|blood|it came out (?:\w+ ){0,2}(?:at|around|about|\d|clear|milky|white|yellow|cloudy|green|of the|with)|(?:before|if|when) (?:it|the tube)|originally|first time)\b/;
+  /\b(?:milk|milky|stuff|contents|fluid|liquid|formula|air|some|nothing|blood|it came out (?:\w+ ){0,2}(?:at|around|about|\d|clear|milky|whit|yellow|cloudy|green|brown|tan|beige|cream|curdl|dark|light|thick|thin|sour|slimy|of the|with)\w*|(?:before|if|when) (?:it|the tube)|originally|first time)\b/;
 
 export const tubeProblem =
   /\b(?:(?:wont|doesnt|not|not going to|cant get it to) let (?:me|us|it) (?:\w+ ){0,3}(?:water|fill|push|flush|inflate|put|draw)|(?:wont|doesnt|not|isnt|cant|couldnt|hard to|difficult to|stopped|no) (?:\w+ ){0,3}(?:flush\w*|flow\w*|go through|inject|push (?:the )?water|fill(?!ed)\w*|inflat(?!ed)\w*)|(?:water|flush|syringe|plunger) (?:\w+ ){0,2}(?:wont|doesnt|not|isnt|cant|stuck|is stuck)(?: \w+){0,2}|clog\w*|block(?:ed|age)|(?:very |really |so |too |feels |is |its |getting |kind of |kinda )stiff|stiff|resistance|(?:balloon|syringe) (?:is |feels |so |really |very |getting )*(?:hard|stiff|tight)|backs up|backing up|kinked)\b/;
@@ -128,4 +128,5 @@ export const notOut = /\b(?:not|hasnt|didnt|never|havent) (?:\w+ )?(?:come|came|
 export const again = /\bagain\b|\bback out\b/;
 export const noTubeProblem = /\bno (?:resistance|problems?|clog|blockage)\b/g;
 /** "Cannot wait" has words of waiting and is none. */
-export const cantWait = /\bcant wait\b/;
+export const cantWait =
+  /\bcant wait\b|\b(?:must|should|can) not (?:be )?(?:miss\w*|skip\w*|delay\w*|late|wait|go without)\b/;

@@ -90,6 +90,7 @@ export const dayParts: readonly DayPart[] = [
 
 export const lastNight = /\banoche\b|\bayer (?:en|por|a) la noche\b/;
 export const yesterday = /\bayer\b/;
+export const beforeYesterday = /\b(?:antier|anteayer|antes de ayer|antenoche|anteanoche)\b/;
 export const justNowFirm =
   /^apenas(?: ahora)?$|\b(?:justo ahora|ahora ahora|recien(?:cito|tito)?(?! nacid)|acab[ao]s? de (?:salir|caer|arrancar|jalar|sacar|zafar|pasar|quitar|soltar|desprender)\w*|hace (?:un |unos )?(?:momento|momentito|instante|segunditos?|segundos?|nada|minutito)|en este (?:momento|instante)|ahora)\b(?! (?:la|el|las|es|tiene|tenemos|usa|usamos|con|una|un|trae|ya) )/;
 export const justNow =

@@ -60,6 +60,7 @@ export const dayParts: readonly DayPart[] = [
 
 export const lastNight = /\bhier (?:au )?soir\b|\bcette nuit\b|\bnuit (?:derniere|passee)\b|\bveille au soir\b/;
 export const yesterday = /(?<!avant[ -])\bhier\b/;
+export const beforeYesterday = /\bavant[ -]hier\b/;
 const justNowWords =
   '(?<!\\b(?:je|on) )vien(?:s|t|nent) (?:juste |tout juste )?de (?:se |le |la |me )?(?:sortir|tomber|partir|enlever|arracher|retirer|tirer|(?<!\b(?:je|on|nous) (?:viens|vient|venons) (?:juste |tout juste )?de )arriver|lacher|passer|sauter|la voir|perdre|decrocher|s)\\w*|a le instant|a linstant|al instant|y a (?:quelques )?(?:secondes?|instants?)|juste maintenant|(?<!\\b(?:finissai\\w+|terminai\\w+|venai\\w+|commencai\\w+|etai\\w+) )tout juste|tout de suite|la maintenant|a le heure meme|y a pas (?:2|une|1|5|3) (?:secondes?|minutes?)';
 export const justNowFirm = new RegExp(`\\b(?:${justNowWords})\\b`);
