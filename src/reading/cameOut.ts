@@ -3,7 +3,7 @@ import { DateTime } from 'luxon';
 import { zoneOf } from '#machines/rules/zone.ts';
 import { clockTimesIn, momentOf } from './clock.ts';
 import { type Amount, type Span, spansIn } from './durations.ts';
-import type { Lexicon } from './lexicon.ts';
+import { type Lexicon, onceEach } from './lexicon.ts';
 import { clausesOf, type Found, type Open, part, type Said } from './said.ts';
 import { afterCorrection } from './yesNo.ts';
 
@@ -29,10 +29,26 @@ function agoMs({ high, firmness }: Span): number {
   return lengthMs(high) * share;
 }
 
-function daysAgoIn(clause: string, hour: number, bare: boolean, { clock: clockWords }: Lexicon): number | null {
+/** The days of the week by name, Monday first. */
+const weekdays = onceEach(({ calendar: { weekdayName } }) =>
+  weekdayName
+    .replace(/[(?:)]/g, '')
+    .split('|')
+    .map((name) => new RegExp(`\\b${name}\\b`)),
+);
+
+/** "Thursday night at 8" was then, not the last time it was eight. */
+function weekdayBack(clause: string, { nowMs, timeZone }: Open, words: Lexicon): number | null {
+  const named = weekdays(words).findIndex((day) => day.test(clause)) + 1;
+  const today = DateTime.fromMillis(nowMs, { zone: zoneOf(timeZone) }).weekday;
+  return named === 0 ? null : (today - named + 7) % 7;
+}
+
+function daysAgoIn(clause: string, hour: number, bare: boolean, open: Open, words: Lexicon): number | null {
+  const { clock: clockWords } = words;
   if (clockWords.beforeYesterday.test(clause)) return 2;
   if (clockWords.lastNight.test(clause)) return bare || hour >= 12 ? (bare && (hour === 12 || hour < 5) ? null : 1) : 0;
-  return clockWords.yesterday.test(clause) ? 1 : null;
+  return clockWords.yesterday.test(clause) ? 1 : weekdayBack(clause, open, words);
 }
 
 function clockMoments(clause: string, open: Open, words: Lexicon): (number | 'future')[] {
@@ -41,7 +57,7 @@ function clockMoments(clause: string, open: Open, words: Lexicon): (number | 'fu
     .map((time) => {
       const lateNight = words.clock.lastNight.test(clause) && time.bare && time.hour >= 5 && time.hour < 12;
       const known = lateNight ? { ...time, hour: time.hour + 12, bare: false } : time;
-      return momentOf(known, open.nowMs, open.timeZone, daysAgoIn(clause, time.hour, time.bare, words));
+      return momentOf(known, open.nowMs, open.timeZone, daysAgoIn(clause, time.hour, time.bare, open, words));
     });
 }
 

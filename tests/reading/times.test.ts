@@ -91,6 +91,11 @@ describe('when it came out', () => {
     ['ten to 2', at('01:50')],
     ['i saw it in at 10pm', at('22:00', '2027-03-05')],
     ['last night around 9', at('21:00', '2027-03-05')],
+    // That night is a Saturday: a day told is that day, never the last time it was so late (common practice, no source).
+    ['thursday night at 8', at('20:00', '2027-03-05') - 86_400_000],
+    ['the day before yesterday at noon', at('12:00', '2027-03-05') - 86_400_000],
+    ['twenty odd minutes ago', at('01:40')],
+    ['umpteen minutes ago', 'unclear: unreadable'],
     ['at 10', at('22:00', '2027-03-05')],
     ['noon', at('12:00', '2027-03-05')],
     ['between 1 and 2', at('01:00')],
