@@ -23,15 +23,24 @@ const mostWords = 4;
 const leastLetters = 3;
 /** In a shorter name one slip makes another name of it. */
 const leastSlipLetters = 5;
+/** Spanish pet forms take the last vowel's place: "Almita", "Niquito". */
+const petEnding = /(?:s?it|il|ik)[oa]$/;
 /** What a pet form leaves of a name. */
 const leastStemLetters = 4;
+const leastPetLetters = 3;
 
 function isMeant(said: string, name: string): boolean {
   const [sound, full] = [asItSounds(said), asItSounds(name)];
   const stem = full.slice(0, Math.max(leastStemLetters, full.length - 1));
   const isSlip = name.length >= leastSlipLetters && edits(said, name, 1) === 1;
+  const pet = sound.replace(petEnding, '');
+  const isPet = pet !== sound && pet.length >= leastPetLetters && pet === full.replace(/[aeiou]$/, '');
   return (
-    sound === full || full.startsWith(sound) || isSlip || (stem.length >= leastStemLetters && sound.startsWith(stem))
+    isPet ||
+    sound === full ||
+    full.startsWith(sound) ||
+    isSlip ||
+    (stem.length >= leastStemLetters && sound.startsWith(stem))
   );
 }
 

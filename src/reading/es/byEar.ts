@@ -43,6 +43,11 @@ export const byEar: readonly Rewrite[] = [
   [/\bgu?elit([ao])/g, 'abuelit$1'],
   [/\b(?:g?wu?eno|gueno)\b/g, 'bueno'],
   [/\b[bv]amo\b|\bbamos\b/g, 'vamos'],
+  // The last s of a "we" unsaid: "ya llegamo", "lo tenemo".
+  [
+    /\b((?:est|and|lleg|llam|habl|llen|peg|tom|entr|encontr|mir|esper|sac|regres|pas|termin|empez|acab|cambi|qued)a|(?:ten|pod|sab|quer|tra|h)e|(?:hic|sal|ven|pus|fu|met|tuv|pud)i)mo\b/g,
+    '$1mos',
+  ],
   [/\bboy(?= (?:a|al|para|en|llegando|de|con)\b)/g, 'voy'],
   [/\bb(?=(?:erde|erdos|eng[oa]|iene|ino\b|olvi|iej[oa]|ivo|ecin|er\b))/g, 'v'],
   [/\bv(?=(?:arrig|oca\b|ien\b|ot[oó]n|eb[ei]|orde|ajo\b|ast|ot(?:a|ando|o)\b|olsa|usc|uen|rinc))/g, 'b'],

@@ -83,7 +83,7 @@ export const after = /\b(?:despues de(?:l)?|luego de(?:l)?|pasad[oa]s?|desde(?: 
 export const around =
   /\b(?:como|cerca de|alrededor de|por|por ahi de|por ahi|mas o menos|masomenos|creo|aproximadamente|hacia|a (?:principios|mediados|finales|fines|inicios) de|quizas?|tal vez|a lo mejor|entre)(?: (?:que|fue|en|por|de|el|la|los|para|era))*\s*$/;
 export const next =
-  /\b(?:proxim[oa]s?|que viene|pasado manana|programad[oa])\b|(?<!\b(?:esta|la|ayer|misma|muy de) )\bmanana\b/;
+  /\b(?:proxim[oa]s?|que viene|pasado manana|(?<!\b(?:cirugia|operacion|cesarea|intervencion|procedimiento) )programad[oa])\b|(?<!\b(?:esta|la|ayer|misma|muy de) )\bmanana\b/;
 /** "En 2 semanas" is to come. */
 export const comingSpan = /\b(?:en|dentro de)(?: unos| unas| como)?\s*$/;
 /** "Hace 2 semanas hoy" says no more than "hace 2 semanas". */

@@ -8,9 +8,10 @@ export const or = 'o|u';
 export const not = '(?:no es|no era|no|ni|tampoco)(?: (?:es|de|del|la|el|por)){0,3}';
 const child =
   '(?:(?:nin|hij|sobrin|niet(?:ec)?|vecin|prim|herman|amigu)(?:it)?[oa]|bebe(?:cito|cita)?|ahijad(?:it)?[oa])';
-export const none = `^(?:ningun[oa]?(?: de (?:ellos|ellas|los (?:2|3|dos|tres|cuatro|4)|las (?:2|3|dos|tres|cuatro|4)|esos|esas|mis hijos))?|nadie|ni un[oa] ni otr[oa]|ni el un[oa] ni el otr[oa]|otr[oa](?: (?:nin[oa]|hij[oa]))?|es otr[oa](?: nin[oa])?|no es (?:de )?(?:mis? hij[oa]s?|mi[oa]s?|ningun[oa]))(?:,? (?:es|son|cuido a|estoy cuidando a)(?: (?:el|la|un|una|mi|a))* ${child}(?: (?:\\w+ ?){1,4})?)?[.! ]*$`;
+export const none = `^(?:(?:(?:no )?es |son )?(?:de |para |por )?ningun[oa]?(?: de (?:ellos|ellas|los (?:2|3|dos|tres|cuatro|4)|las (?:2|3|dos|tres|cuatro|4)|esos|esas|mis hijos))?|nadie|ni un[oa] ni otr[oa]|ni el un[oa] ni el otr[oa]|otr[oa](?: (?:nin[oa]|hij[oa]))?|es otr[oa](?: nin[oa])?|no es (?:de )?(?:mis? hij[oa]s?|mi[oa]s?|ningun[oa]))(?:,? (?:es|son|cuido a|estoy cuidando a)(?: (?:el|la|un|una|mi|a))* ${child}(?: (?:\\w+ ?){1,4})?)?[.! ]*$`;
 /** Said of a child after the name: not the one this is about. */
-export const well = '(?:esta|sigue|anda) (?:\\w+ )?(?:bien|dormid[oa]|durmiendo|tranquil[oa]|en la escuela)|duerme';
+export const well =
+  '(?:esta|sigue|anda) (?:\\w+ )?(?:bien|dormid[oa]|durmiendo|tranquil[oa]|en la escuela|con la suya|puest[oa])|duerme|ni se (?:mueve|la toca|lo toca)|ni (?:la|lo) toca|no (?:se )?(?:la|lo) (?:toca|jala)|(?:la|lo) tiene (?:puest[oa]|bien)|se porta bien';
 /** Another child, told by one of the family's; said of the writer it is the caller. */
 export const relative = {
   before:

@@ -1,8 +1,9 @@
 /** Spanish for clock times and for parts of the day. */
 import type { ClockForm, DayPart } from '../clock.ts';
 
-const half =
-  '(?: ?([ap])\\.? ?m\\.?(?![a-z])| (?:de|en|por) la (manana|madrugada|tarde|noche)| (?:hoy )?(?:esta|ayer en la|ayer por la) (manana|madrugada|tarde|noche))?';
+const halfSaid =
+  '(?: ?([ap])\\.? ?m\\.?(?![a-z])| (?:de|en|por) la (manana|madrugada|tarde|noche)| (?:hoy )?(?:esta|ayer en la|ayer por la) (manana|madrugada|tarde|noche))';
+const half = `${halfSaid}?`;
 
 function halfOf(match: RegExpMatchArray, from: number): string | undefined {
   const named = match[from + 1] ?? match[from + 2];
@@ -11,6 +12,15 @@ function halfOf(match: RegExpMatchArray, from: number): string | undefined {
   const hour = Number(match[1]);
   if (named === 'noche') return hour === 12 || hour < 5 ? 'a' : 'p';
   return named === 'tarde' ? 'p' : 'a';
+}
+
+/** "Entre 11 y 1 de la tarde": the first hour of a stretch that goes over twelve lies in the other half. */
+function halfBefore(match: RegExpMatchArray): string | undefined {
+  const half = halfOf(match, 4);
+  const named = match[5] ?? match[6];
+  const isOver = Number(match[1]) % 12 > Number(match[3]) % 12;
+  if (!isOver || named === 'noche' || (named === 'manana' && match[3] === '12')) return half;
+  return half?.startsWith('p') ? 'a' : 'p';
 }
 
 const units =
@@ -27,6 +37,14 @@ export const clockForms: readonly ClockForm[] = [
   {
     pattern: /\b(?:las 12 del )?(?:mediodia|medio dia)\b|\b12 del dia\b/g,
     read: () => ({ hour: 12, minute: 0, half: 'p' }),
+  },
+  // "Entre 10 y 11 de la noche": what is said of the later end goes for the earlier one.
+  {
+    pattern: new RegExp(
+      `\\b(?:entre|de|desde|a|como a)(?: las?)? (1[0-2]|[1-9])(?::([0-5]\\d))? (?:y|a|o|u)(?: a)?(?: las?)? (1[0-2]|[1-9])(?::[0-5]\\d)?${halfSaid}`,
+      'g',
+    ),
+    read: (m) => ({ hour: Number(m[1]), minute: Number(m[2] ?? 0), half: halfBefore(m) }),
   },
   {
     pattern: new RegExp(

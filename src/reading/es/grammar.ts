@@ -127,4 +127,4 @@ export const timeUnits: Readonly<Record<TimeUnit, string>> = {
 
 /** Where one statement ends: at a mark, "pero", "luego", "y"; never inside a number, a range or a clock time. */
 export const clauseEnd =
-  /[;!?]|[.,](?!\d)|\bpero\b|\basi que\b|\bluego\b(?! de)|\bentonces\b|\by\b(?! ?(?:\d|medi[ao]|pico|cuarto|algo|tantos?)\b)/;
+  /[;!?]|[.,](?!\d)|\bpero\b|\basi que\b|\bluego\b(?! de)|\bentonces\b|(?<!\bentre (?:las? )?\d{1,2}(?::\d\d)? )\by\b(?! ?(?:\d|medi[ao]|pico|cuarto|algo|tantos?)\b)/;

@@ -62,7 +62,7 @@ export const quarterYear = /\b(?:un )?trimestre\b/;
 export const childPlaced = /\b(?:colocad[oa]|puest[oa]|llego|vive) (?:con|a) (?:nosotros|mi|nuestra|la familia)\b.*$/;
 /** Firm enough to take a date from where no date was asked for. */
 export const placedFirmly =
-  /\b(?:pusieron|pusimos|colocaron|colocacion|operaron|opero|operacion|operad[oa]|cirugia|instalaron|insertaron|metieron|se (?:la|lo|le) (?:hicieron|puso|puso la)|le hicieron|gastrostomia|primera (?:sonda|vez)|primer (?:tubo|boton)|original|(?:tiene|lleva|llevaba|trae|usa) (?:con )?(?:la|el|su|esta|este|una|un|ese|esa)? ?(?:sonda|tubo|boton|gastro\w*|g|gj|g-j|j|peg) (?:desde|hace|ya|por|como))\b/;
+  /\b(?:pusieron|pusimos|colocaron|colocacion|operaron|opero|operacion|operad[oa]|cirugia|instalaron|insertaron|metieron|(?:lo|la) (?:lleva|usa) (?:puest[oa] )?(?:desde|hace)|se (?:la|lo|le) (?:hicieron|puso|puso la)|le hicieron|gastrostomia|primera (?:sonda|vez)|primer (?:tubo|boton)|original|(?:tiene|lleva|llevaba|trae|usa) (?:con )?(?:la|el|su|esta|este|una|un|ese|esa)? ?(?:sonda|tubo|boton|gastro\w*|g|gj|g-j|j|peg) (?:desde|hace|ya|por|como))\b/;
 export const placedWords =
   /\b(?:pusieron|puso|puesta|puesto|pusimos|colocaron|colocad[oa]|colocacion|operaron|opero|operacion|operad[oa]|cirugia|instalaron|insertaron|metieron|hicieron|gastrostomia|primer[oa]?|original|tiene|lleva|llevaba|trae|usa|hace|desde|fue|procedimiento|estoma|tracto|hoyito|agujero)\b/;
 export const firstWords =

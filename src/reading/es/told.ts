@@ -38,6 +38,6 @@ export const noStrips =
   /\b(?:no (?:tengo|tenemos|hay|encuentro|me quedan|quedan|nos quedan) (?:las |ningunas? )?|sin |se (?:me |nos )?acabaron las )(?:tiras|tiritas)\b/;
 /** Test strips made for something else. */
 export const otherStrips =
-  /(?<!\bno (?:son |es |tengo |use |eran )?(?:las? |los? )?(?:tiras |tiritas |de |para )*(?:la |el |las )?)(?<=\b(?:tiras?|tiritas?|papel\w*|prueba|pruebas|kit|las?|los?|unas?|unos|si,?) (?:(?:son|que|tengo|tenemos|use|usamos|de|del|para|ph|reactivas|medir|probar|es|las?|el|los?|unas) )*)(?:alberca|piscina|pileta|jacuzzi|acuario|pecera|peces|orina|pipi|glucosa|azucar|cetonas?|diabet\w+|tierra|jardin)\b/;
+  /(?<!\b(?:parec\w+|igual|como|color|tipo) (?:a |de )?(?:la |el |su )?)(?<!\bno (?:son |es |tengo |use |eran )?(?:las? |los? )?(?:tiras |tiritas |de |para )*(?:la |el |las )?)(?<=\b(?:tiras?|tiritas?|papel\w*|prueba|pruebas|kit|las?|los?|unas?|unos|si,?) (?:(?:son|que|tengo|tenemos|use|usamos|de|del|para|ph|reactivas|medir|probar|es|las?|el|los?|unas) )*)(?:alberca|piscina|pileta|jacuzzi|acuario|pecera|peces|orina|pipi|glucosa|azucar|cetonas?|diabet\w+|tierra|jardin)\b/;
 export const haveKit =
   /^(?:(?:si|y|yo|ya|tambien|ok|pero|aqui) )*(?:tengo|tenemos|traigo|hay) (?:el|un|nuestro|mi|su) kit(?: (?:aqui|listo|tambien|de|emergencia|conmigo|en|casa|a|mano|la))*$|(?<!\b(?:no|si|cuando|ni) )\b(?:tengo|tenemos|traigo) (?:el|mi|un) kit(?: (?:aqui|listo|conmigo|de emergencias?))*$/;

@@ -20,12 +20,13 @@ export const atLeast =
   /(?:\b(?:mas de|arriba de|por lo menos|al menos|minimo|pasad[oa] de|pasa de|mayor (?:de|a))|>) ?(?:como |unos |unas |los |las )?\d/;
 /** A mass that is not the child's weight now. */
 export const otherMass =
-  /\b(?:yo (?:solo |sola |sol[oa] |misma? )?peso|mi peso(?: es)?(?: de)?|conmigo(?: pesa| marca| dice)?|yo (?:con (?:el|ella)|cargand\w+)) (?:como |unos |casi |es |son )*\d+(?:\.\d+)?(?: ?(?:kgs?|kilos?|lbs?|libras?))?|\b(?:si|cuando|al) (?:lo |la )?(?:carg|abraz)\w*[^.;!?\d]{0,40}\d+(?:\.\d+)?(?: ?(?:kgs?|kilos?|lbs?|libras?))?|\b(?:cargand\w+|en brazos|juntos|los dos|las dos)[^.;!?\d]{0,30}\d+(?:\.\d+)?(?: ?(?:kgs?|kilos?|lbs?|libras?))?|\b(?:no|en vez de|en lugar de) \d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|libras?)?|\b(?:bajo|perdio|subio|gano|aumento|ha (?:bajado|subido|ganado)|nacio|al nacer|peso al nacer) (?:con |de |peso |pesando |como |casi |fue )*\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|libras?|gramos?|grs?|g|oz|onzas?)\b(?:(?: y| con)? ?\d+ ?(?:oz|onzas?|gramos?|grs?|g)?\b)?|\b\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|libras?)(?: (?:con )?\d+)? (?:al nacer|cuando nacio)\b/g;
+  /\b(?:yo (?:solo |sola |sol[oa] |misma? )?peso|mi peso(?: es)?(?: de)?|conmigo(?: pesa| marca| dice)?|yo (?:con (?:el|ella)|cargand\w+)) (?:como |unos |casi |es |son )*\d+(?:\.\d+)?(?: ?(?:kgs?|kilos?|lbs?|libras?))?|\b(?:si|cuando|al) (?:lo |la )?(?:carg|abraz)\w*[^.;!?\d]{0,40}\d+(?:\.\d+)?(?: ?(?:kgs?|kilos?|lbs?|libras?))?|\b(?:cargand\w+|en brazos|juntos|los dos|las dos)[^.;!?\d]{0,30}\d+(?:\.\d+)?(?: ?(?:kgs?|kilos?|lbs?|libras?))?|\b(?:no|en vez de|en lugar de) (?:(?:pesa|pesaba|son|es|eran) )?\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|libras?)?|\b(?:bajo|perdio|subio|gano|aumento|ha (?:bajado|subido|ganado)|nacio|al nacer|peso al nacer) (?:con |de |peso |pesando |como |casi |fue )*\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|libras?|gramos?|grs?|g|oz|onzas?)\b(?:(?: y| con)? ?\d+ ?(?:oz|onzas?|gramos?|grs?|g)?\b)?|\b\d+(?:\.\d+)? ?(?:kgs?|kilos?|lbs?|libras?)(?: (?:con )?\d+)? (?:al nacer|cuando nacio)\b/g;
 /** Numbers that are no weight. */
 export const otherNumbers: readonly RegExp[] = [
   /\b\d+(?:\.\d+)? ?-?(?:anos?|mes(?:es)?|semanas?|dias?|minutos?|mins?|min|horas?|hrs?|ml|cc|cm|gramos?|gms?|grs?|pulgadas?|fr|french|am|pm|%|metros?)\b(?: de edad)?/g,
   /\b\d{1,4}[/-]\d{1,2}(?:[/-]\d{2,4})?\b(?=.*[/-])/g,
   /\b\d{1,2}:\d{2}\b/g,
+  /\b(?:percentil\w*|centil\w*)(?: (?:es|del?|el|en|como|al|va|esta|anda))* \d+|\b\d+(?: de)? (?:percentil\w*|centil\w*)/g,
   /\b(?:paso|numero|en|desde|talla|tamano|edad) \d+[a-z]?\b/g,
 ];
 export const unknown =
