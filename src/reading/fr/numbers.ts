@@ -169,6 +169,8 @@ export const rewrites: readonly Rewrite[] = [
   [/\b(?:3|les 3) ?quarts?[ -]de[ -](?:heures?|h)\b|\b3\/4 ?(?:d ?e? )?(?:heure|h)\b/g, '45 minutes'],
   [/\b(?:une |1 |la )?(?:petite |bonne |grosse )?(?:demi[es]?|1\/2)[ -]?(?:heures?|h|hre)\b/g, '30 minutes'],
   [/\b(?:une |1 )?(?:demi[es]?|1\/2)[ -]?(?:journee|jour)\b/g, '12 heures'],
+  // A good hour is a little over one.
+  [/\b(?:une |1 )bonne heure\b/g, 'un peu plus de une heure'],
   [/\b(?:bonne|petite|grosse) (heure|semaine|annee)\b/g, '$1'],
   [new RegExp(`\\b(?:une?|1)[ -](?=(?:${countedUnits})\\b)`, 'g'), '1 '],
   [/\b(couple|dizaine|quinzaine|douzaine|vingtaine|trentaine|quarantaine) de\b/g, '$1'],

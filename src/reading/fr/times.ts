@@ -41,7 +41,7 @@ export const age =
   /\b(?:(?:elle|il|qui|bebe|fille|fils|enfant|petite?|garcon|on) )?(?:(?<!\by )a(?! peu)|avait|agee? de|aura|vient d avoir|(?:fille|fils|bebe|enfant|garcon|petite?|gamine?|jumeaux|jumelles?|nourrisson|loulou|puce|prematuree?) de|va avoir|age de|age) (?:environ |presque |bientot |maintenant |juste |deja |peine )*(\d+(?:\.\d+)?)(?: ?(?:-|a|ou|et) ?(\d+))?[ -]?(ans?|mois|semaines?|sem|jours?|j)\b(?: et (?:demie?|\d+ mois))?(?! (?:que|de pose|quelle|qu)\b)|\b\d+ (?:ans|mois|semaines) (?:d age|de age)\b/g;
 
 export const outWords =
-  /\b(?:sorti\w*|sort|sortir|tombe\w*|enleve\w*|arrache\w*|retire\w*|tiree?|partie?|sautee?|ejecte\w*|expulse\w*|delogee?|perdue?|decroche\w*|glisse\w*|dehors|degagee?|lache\w*|arrivee?)\b(?! (?:avec|aux?|a|dans) (?:(?:la|le|les) )?(?:ordures|poubelles?|bennes?|dechets?|dechetterie|recyclage|encombrants|vidanges)\b)/;
+  /\b(?:sorti\w*|sort|sortir|tombe\w*|enleve\w*|arrache\w*|retire\w*|tiree?|partie?|sautee?|ejecte\w*|expulse\w*|delogee?|perdue?(?! (?:connaissance|conscience|ses couleurs|du (?:sang|poids)|beaucoup de sang))|decroche\w*|glisse\w*|dehors|degagee?|lache\w*|arrivee?)\b(?! (?:avec|aux?|a|dans) (?:(?:la|le|les) )?(?:ordures|poubelles?|bennes?|dechets?|dechetterie|recyclage|encombrants|vidanges)\b)/;
 export const seenWords =
   /\b(?:vue?|vu|vus|voyais|y etait|etait (?:encore |toujours |bien )*(?:la|dedans|en place|dans|bonne|ok)|encore (?:la|en place|dedans)|en place|verifiee?|verifie|controle\w*|regardee?|toujours (?:la|en place|dedans)|remarquee? qu?e? ?etait (?:la|en place))\b/;
 /** The same told beside something else. */
