@@ -50,6 +50,7 @@ class Sieve {
   /** A mark for each pattern that may be found in any text. */
   private readonly anywhere: Uint8Array;
   private readonly kept = new Map<string, Uint8Array>();
+  private once: string | null = null;
   private last: string | null = null;
   private may: Uint8Array = new Uint8Array();
 
@@ -70,9 +71,15 @@ class Sieve {
     });
   }
 
+  /** A text asked about for the first time is not looked at yet: most pieces of a text are asked about once. */
   mayBeIn(text: string, pattern: number): boolean {
     if (text !== this.last) {
-      this.may = this.kept.get(text) ?? this.look(text);
+      const known = this.kept.get(text);
+      if (known === undefined && text !== this.once) {
+        this.once = text;
+        return true;
+      }
+      this.may = known ?? this.look(text);
       this.last = text;
     }
     return this.may[pattern] === 1;
