@@ -38,9 +38,10 @@ function isoDate(day: DateTime): string {
 
 function birthDate(plain: string, today: DateTime, words: Lexicon): (Birth & { readonly at: number }) | null {
   const born = plain.match(words.told.born);
-  const after = born?.[1] ?? '';
+  if (born === null) return null;
+  const after = born[1] ?? '';
   const [dated] = datesIn(after, today, words);
-  if (!born || !dated || dated.days.latest > today) return null;
+  if (!dated || dated.days.latest > today) return null;
   const at = born.index ?? 0;
   const end = at + born[0].length - after.length + dated.end;
   return { days: dated.days, at, rest: `${plain.slice(0, at)} ${plain.slice(end)}` };
