@@ -133,12 +133,14 @@ export async function answerWithoutCase(parts: Parts, turn: Turn, before: Phone,
   const answer = phone.askedAboutTube ? readFresh(parts, said, phone, family, text.body, 'confirm').event : null;
   if (reading.about !== 'thanks' && !saysYes(answer)) {
     const left = await leftLately(parts, turn, phone);
-    const after = readFresh(parts, said, phone, family, text.body, null, { tubeIn: true }).event;
-    if (left !== null && wantsSomebody(after) && !opens(reading)) return open(after, reading);
-    if (left !== null && !tellsNew(after)) {
-      const asks = answer?.type !== 'answer.confirm';
-      await rememberAsked(turn.client, phone, asks);
-      return sayPlain(parts, turn, phone, family, { key: 'closedByNurse', params: { left, asks }, preface: [] });
+    if (left !== null) {
+      const after = readFresh(parts, said, phone, family, text.body, null, { tubeIn: true }).event;
+      if (wantsSomebody(after) && !opens(reading)) return open(after, reading);
+      if (!tellsNew(after)) {
+        const asks = answer?.type !== 'answer.confirm';
+        await rememberAsked(turn.client, phone, asks);
+        return sayPlain(parts, turn, phone, family, { key: 'closedByNurse', params: { left, asks }, preface: [] });
+      }
     }
   }
   const says = async () => ({

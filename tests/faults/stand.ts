@@ -232,7 +232,7 @@ export function postSigned(url: string, path: string, form: Record<string, strin
 }
 
 /** The line runs with a heap that grows in small steps: a page of a night's texts is soon done with. */
-export const smallHeap = ['--max-semi-space-size=4', '--heap-growing-percent=50'] as const;
+export const smallHeap = ['--max-semi-space-size=3', '--heap-growing-percent=35'] as const;
 
 /** Starts the line's process; `environment` says on what database, against which carrier, and at what time. */
 export function spawnLine(environment: Readonly<Record<string, string>>): ChildProcess {
