@@ -101,7 +101,7 @@ export const contractions: readonly Rewrite[] = [
     ' ',
   ],
   // Between words it is no no: "red n swollen".
-  [/(?<=[a-z]{2} )n (?=[a-z]{2})(?!sure)/g, 'and '],
+  [/(?<=[a-z]{2} )n (?=[a-z]{2}|i )(?!sure)/g, 'and '],
   [/(?<=\b(?:we|they|you|u) )r\b/g, 'are'],
   [/\bon r way\b/g, 'on our way'],
   [/\brite\b/g, 'right'],
