@@ -39,10 +39,16 @@ const mark = statement(
      AS u (id, state, carrier_id, hold_until_ms, look_ms, tries)
    WHERE m.id = u.id AND m.state IN ('carrying', 'unknown') RETURNING m.id, m.state`,
 );
-/** Callbacks come in any order: what was delivered stays so, and what was refused is not taken back but by a delivery. */
+/**
+ * Callbacks come in any order: what was delivered stays so, and what was refused is not taken back but by a delivery. One names
+ * our message: another that a look-up took the same record for is of unknown fate again.
+ */
 const note = statement(
   'fate.note',
-  `UPDATE message SET state = $2, carrier_id = COALESCE($3, carrier_id)
+  `WITH mistaken AS (
+     UPDATE message SET state = 'unknown', carrier_id = NULL, hold_until_ms = 0, look_ms = 0
+     WHERE direction = 'out' AND carrier_id = $3 AND id <> $1)
+   UPDATE message SET state = $2, carrier_id = COALESCE($3, carrier_id)
    WHERE id = $1 AND direction = 'out' AND state NOT IN ('delivered', $2) AND NOT (state = 'refused' AND $2 = 'accepted')
    RETURNING id`,
 );
@@ -105,9 +111,10 @@ export async function settleUnsure(parts: Parts): Promise<void> {
   parts.checkpoint('unsure looked up');
   const candidates = found.flatMap((one) => (one.fate === 'found' ? one.made.map(({ carrierId }) => carrierId) : []));
   const ids = unsure.map(({ id }) => id);
+  // First who is in hand: whoever is marked meanwhile is no longer, and then has its number.
+  const taken = await takenForAnother(parts, unsure);
   const rows = await parts.database.query<{ carrier_id: string }>(knownIds, [candidates, ids]);
   const known = new Set(rows.map((row) => row.carrier_id));
-  const taken = await takenForAnother(parts, unsure);
   const marks = unsure.map((message, place) => {
     const one = found[place];
     if (one?.fate !== 'found') return stillUnknown(parts, message, lookAgainMs);

@@ -163,6 +163,27 @@ describe.each(databases())('on the $name database', ({ open }) => {
     expect(await states()).toEqual(['accepted', 'waiting']);
   });
 
+  it('gives a find back once a callback says whose it is', async () => {
+    await openCase();
+    for (let sends = 0; sends < 2; sends += 1) {
+      await queueSame(parent);
+      carrier.next.push({ fate: 'unknown' });
+      await outbox.carry();
+      wallMs += 10_000;
+    }
+    const made = [{ carrierId: 'the first', fate: 'accepted' }] as const;
+    const finding = { ...parts, carrier: { ...carrier, find: async () => ({ fate: 'found', made }) as const } };
+    await settleUnsure(finding);
+    expect(await states()).toEqual(['accepted', 'waiting']);
+    const [later] = await world.database.query<{ id: number }>(
+      "SELECT max(id) AS id FROM message WHERE cause = 'test'",
+    );
+    await noteFate(parts, later?.id ?? 0, 'delivered', 'the first');
+    expect(await states()).toEqual(['unknown', 'delivered']);
+    await settleUnsure(finding);
+    expect(await states()).toEqual(['waiting', 'delivered']);
+  });
+
   it('looks an unknown fate up again and again, and gives up only after half an hour, by another way', async () => {
     await openCase();
     await queueSame(parent);
