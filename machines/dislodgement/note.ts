@@ -101,15 +101,13 @@ function noteConfirm(context: Context, value: 'yes' | 'no'): Context {
 
 /** What must not be missed, told by the caregiver: a nurse is called about it. */
 export function noteCannotWait(context: Context, cannotWait: string): Context {
-  const known = context.facts.cannotWait;
-  // What was named before stays first: a later text may only speak of it.
-  const both =
-    known === null || cannotWait.includes(known)
-      ? cannotWait
-      : known.includes(cannotWait)
-        ? known
-        : `${known}; ${cannotWait}`;
-  return withFacts({ ...context, cannotWaitTold: true }, { cannotWait: both });
+  return withFacts({ ...context, cannotWaitTold: true }, { cannotWait: both(context.facts.cannotWait, cannotWait) });
+}
+
+/** What was named before stays first: a later text may only speak of it. */
+function both(known: string | null, told: string): string {
+  if (known === null || told.includes(known)) return told;
+  return known.includes(told) ? known : `${known}; ${told}`;
 }
 
 /** What the own tube turned out to be; one that is in and not known to be whole only holds the stoma open. */

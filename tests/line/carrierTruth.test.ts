@@ -52,6 +52,21 @@ describe.each(databases())('on the $name database', ({ open }) => {
       [parts.seal.finder(to), kind, parts.seal.seal('words'), startMs],
     );
   };
+  /** Two texts with the same words to one phone, one after the other, and nobody knows what became of either. */
+  const sendTwoUnknown = async () => {
+    await openCase();
+    for (let sends = 0; sends < 2; sends += 1) {
+      await queueSame(parent);
+      carrier.next.push({ fate: 'unknown' });
+      await outbox.carry();
+      wallMs += 10_000;
+    }
+  };
+  /** A look-up finds one record, whatever it asks for. */
+  const thatFinds = (carrierId: string): Parts => {
+    const made = [{ carrierId, fate: 'accepted' }] as const;
+    return { ...parts, carrier: { ...carrier, find: async () => ({ fate: 'found', made }) } };
+  };
   const sent = () => carrier.sent.map(({ to, kind, body }) => `${to} ${kind} ${body}`);
   const states = async () =>
     (await world.database.query<{ state: string }>("SELECT state FROM message WHERE cause = 'test' ORDER BY id")).map(
@@ -133,8 +148,7 @@ describe.each(databases())('on the $name database', ({ open }) => {
     carrier.next.push(answer.promise);
     const carrying = outbox.carry();
     await expect.poll(() => carrier.sent.length).toBe(2);
-    const made = [{ carrierId: 'the second', fate: 'accepted' }] as const;
-    const finding = { ...parts, carrier: { ...carrier, find: async () => ({ fate: 'found', made }) as const } };
+    const finding = thatFinds('the second');
     await settleUnsure(finding);
     expect(await states()).toEqual(['unknown', 'carrying']);
     answer.resolve({ fate: 'accepted', carrierId: 'the second' });
@@ -145,17 +159,10 @@ describe.each(databases())('on the $name database', ({ open }) => {
   });
 
   it('leaves a find to the earlier of two texts with the same words, though the later is looked up first', async () => {
-    await openCase();
-    for (let sends = 0; sends < 2; sends += 1) {
-      await queueSame(parent);
-      carrier.next.push({ fate: 'unknown' });
-      await outbox.carry();
-      wallMs += 10_000;
-    }
+    await sendTwoUnknown();
     const first = '(SELECT min(id) FROM message WHERE state = $2)';
     await world.database.query(`UPDATE message SET look_ms = $1 WHERE id = ${first}`, [wallMs + 20_000, 'unknown']);
-    const made = [{ carrierId: 'the first', fate: 'accepted' }] as const;
-    const finding = { ...parts, carrier: { ...carrier, find: async () => ({ fate: 'found', made }) as const } };
+    const finding = thatFinds('the first');
     await settleUnsure(finding);
     expect(await states()).toEqual(['unknown', 'unknown']);
     wallMs += 20_000;
@@ -164,15 +171,8 @@ describe.each(databases())('on the $name database', ({ open }) => {
   });
 
   it('gives a find back once a callback says whose it is', async () => {
-    await openCase();
-    for (let sends = 0; sends < 2; sends += 1) {
-      await queueSame(parent);
-      carrier.next.push({ fate: 'unknown' });
-      await outbox.carry();
-      wallMs += 10_000;
-    }
-    const made = [{ carrierId: 'the first', fate: 'accepted' }] as const;
-    const finding = { ...parts, carrier: { ...carrier, find: async () => ({ fate: 'found', made }) as const } };
+    await sendTwoUnknown();
+    const finding = thatFinds('the first');
     await settleUnsure(finding);
     expect(await states()).toEqual(['accepted', 'waiting']);
     const [later] = await world.database.query<{ id: number }>(

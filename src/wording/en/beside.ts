@@ -2,30 +2,10 @@
 import type { Site } from '#machines/protocol/settings.ts';
 import type { Left } from '#machines/says.ts';
 import type { CaregiverCatalogue } from '../catalogue.ts';
+import type { BesideKey } from '../keys.ts';
 import { plainText, spoken } from '../plain.ts';
 import { childIn } from './facts.ts';
 import { nudge } from './nudges.ts';
-
-type BesideKey =
-  | 'nudge'
-  | 'recheckCall'
-  | 'pageUnanswered'
-  | 'pageBegan'
-  | 'pageTaken'
-  | 'pagePassed'
-  | 'relay'
-  | 'ringSoon'
-  | 'askCorrection'
-  | 'stopped'
-  | 'help'
-  | 'phoneJoined'
-  | 'closedByNurse'
-  | 'callAnswer'
-  | 'callUnanswered'
-  | 'paused'
-  | 'askAboutTube'
-  | 'notAboutTube'
-  | 'thanks';
 
 /** Nobody is coming to help with a step, so a family that cannot do it goes in. */
 const unanswered = {

@@ -1,5 +1,6 @@
 /** English: putting a tube in, the child's own or the temporary one. Length in centimetres is named here and nowhere else. */
 import type { CaregiverCatalogue } from '../catalogue.ts';
+import type { InsertionKey } from '../keys.ts';
 import { length } from './facts.ts';
 
 const howDidItGo = '\nReply EASY, HARD (had to push) or NO (not in).';
@@ -12,16 +13,6 @@ function cardGauge(lowCm: number, highCm: number): string {
   if (highCm > 4) return 'The short side of a bank card';
   return lowCm < 4 ? 'Two thirds of the short side of a bank card' : 'Just under 3/4 of the short side of a bank card';
 }
-
-type InsertionKey =
-  | 'ownTubeSteps'
-  | 'ownTubeAsHolderSteps'
-  | 'askHowIn'
-  | 'insertLayOut'
-  | 'insertMeasure'
-  | 'insertPutIn'
-  | 'secondTry'
-  | 'askTubeIn';
 
 export const insertion: Pick<CaregiverCatalogue, InsertionKey> = {
   ownTubeSteps: ({ oneTry }) =>

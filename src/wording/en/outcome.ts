@@ -2,6 +2,7 @@
 import { isInPlace, type TubeKind } from '#machines/facts.ts';
 import type { Card, GoInReason, HoldReason, Says } from '#machines/says.ts';
 import type { CaregiverCatalogue, Scene } from '../catalogue.ts';
+import type { OutcomeKey } from '../keys.ts';
 import { clip } from '../plain.ts';
 import { childIn, days, reading, time } from './facts.ts';
 
@@ -105,18 +106,6 @@ function cardPlace(card: Card): string {
   if (card.inside !== 'own' && card.inside !== 'temporary') return '';
   return card.checked ? ', checked by pH' : ', NOT checked';
 }
-
-type OutcomeKey =
-  | 'use'
-  | 'useStill'
-  | 'hold'
-  | 'holdStill'
-  | 'leaveInStill'
-  | 'nurse'
-  | 'nurseStill'
-  | 'goIn'
-  | 'goInCard'
-  | 'goInStill';
 
 export const outcome: Pick<CaregiverCatalogue, OutcomeKey> = {
   use: ({ tube, stayDays }, { site }) => {

@@ -1,19 +1,8 @@
 /** English: finding out whether the tube is in the stomach, the hour's wait, and making it fast. */
 import type { CaregiverCatalogue } from '../catalogue.ts';
+import type { PlacementKey } from '../keys.ts';
 import { childIn, number, time } from './facts.ts';
 import { replyIfCannotWait, replyOkOrCannotWait } from './outcome.ts';
-
-type PlacementKey =
-  | 'askAfterIn'
-  | 'askStrips'
-  | 'askContents'
-  | 'askPh'
-  | 'askFedLately'
-  | 'askLooks'
-  | 'recheckWait'
-  | 'recheckStill'
-  | 'secureSteps'
-  | 'secureAgain';
 
 /** What goes into the balloon, and how much. */
 const fill = (most: number) => `by its small side valve, water only: what the tube says, never over ${number(most)} mL`;

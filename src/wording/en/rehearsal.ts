@@ -2,6 +2,7 @@
 import type { PageReason } from '#machines/facts.ts';
 import type { RehearsalEnd } from '#machines/says.ts';
 import type { CaregiverCatalogue, NurseCatalogue } from '../catalogue.ts';
+import type { RehearsalSayKey } from '../keys.ts';
 import type { RehearsalKey, RehearsalRefusal, RehearsalResult } from '../nurseSays.ts';
 import { clip, plainName } from '../plain.ts';
 import { dispositionNames, reasonNames } from './nurseNames.ts';
@@ -17,9 +18,7 @@ const ends: Readonly<Record<RehearsalEnd, string>> = {
   paused: 'This line is paused, so the practice is over.',
 };
 
-type Key = 'rehearsalBegan' | 'rehearsalPage' | 'rehearsalOver' | 'rehearsalReal';
-
-export const rehearsal: Pick<CaregiverCatalogue, Key> = {
+export const rehearsal: Pick<CaregiverCatalogue, RehearsalSayKey> = {
   rehearsalBegan: ({ nurse }, { site }) =>
     `${nurse === null ? '' : `Nurse ${nurse} asks you to practice. `}This is not real and no nurse is called. In danger, call ` +
     `${site.emergencyNumber}. If it is real, text REAL. It ends after 20 minutes with no text, or text PRACTICE OVER. ` +

@@ -1,25 +1,7 @@
 /** Spanish: what follows: the first feed, the next day, the clinic, the stay limit, and the way to the hospital. */
 import type { CaregiverCatalogue } from '../catalogue.ts';
+import type { AftercareKey } from '../keys.ts';
 import { childIn, moreDays } from './facts.ts';
-
-type AftercareKey =
-  | 'askFirstFeed'
-  | 'firstFeedWell'
-  | 'firstFeedLater'
-  | 'askNextDay'
-  | 'nextDayWell'
-  | 'askClinic'
-  | 'clinicDone'
-  | 'clinicNotYet'
-  | 'clinicStillNot'
-  | 'stayWarning'
-  | 'stayOver'
-  | 'askArrived'
-  | 'arrivedYes'
-  | 'arrivedNo'
-  | 'askOutcome'
-  | 'outcomeWell'
-  | 'outcomeNotWell';
 
 const stopSigns = '¿Dolor, fuga o sangre fresca? Pare la toma y escríbame.';
 

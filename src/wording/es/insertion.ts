@@ -1,5 +1,6 @@
 /** Spanish: putting a tube in, the child's own or the temporary one. Length in centimetres is named here and nowhere else. */
 import type { CaregiverCatalogue } from '../catalogue.ts';
+import type { InsertionKey } from '../keys.ts';
 import { length } from './facts.ts';
 
 const howDidItGo = '\nResponda FACIL, DIFICIL (tuvo que empujar) o NO (no entra).';
@@ -12,16 +13,6 @@ function cardGauge(lowCm: number, highCm: number): string {
   if (highCm > 4) return 'Sirve el lado corto';
   return lowCm < 4 ? 'Sirven dos tercios del lado corto' : 'Sirve un poco menos de 3/4 del lado corto';
 }
-
-type InsertionKey =
-  | 'ownTubeSteps'
-  | 'ownTubeAsHolderSteps'
-  | 'askHowIn'
-  | 'insertLayOut'
-  | 'insertMeasure'
-  | 'insertPutIn'
-  | 'secondTry'
-  | 'askTubeIn';
 
 export const insertion: Pick<CaregiverCatalogue, InsertionKey> = {
   ownTubeSteps: ({ oneTry }) =>

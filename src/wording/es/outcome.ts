@@ -3,6 +3,7 @@ import { isInPlace } from '#machines/facts.ts';
 import type { Card, GoInReason, HoldReason, Says } from '#machines/says.ts';
 import type { CaregiverCatalogue, Scene } from '../catalogue.ts';
 import { deskFacts } from '../en/outcome.ts';
+import type { OutcomeKey } from '../keys.ts';
 import { days, ifWorse } from './facts.ts';
 
 const holdReasons: Readonly<Record<HoldReason, string>> = {
@@ -59,18 +60,6 @@ const cannotWait = 'COMIDA YA o MEDICINA YA y su nombre si no puede esperar.';
 export const replyIfCannotWait = `\nResponda ${cannotWait}`;
 const replyOutOrCannotWait = `\nResponda SE SALIO si se sale, o ${cannotWait}`;
 export const replyOkOrCannotWait = `\nResponda OK, o ${cannotWait}`;
-
-type OutcomeKey =
-  | 'use'
-  | 'useStill'
-  | 'hold'
-  | 'holdStill'
-  | 'leaveInStill'
-  | 'nurse'
-  | 'nurseStill'
-  | 'goIn'
-  | 'goInCard'
-  | 'goInStill';
 
 export const outcome: Pick<CaregiverCatalogue, OutcomeKey> = {
   use: ({ tube, stayDays }, { site }) => {

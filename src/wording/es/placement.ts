@@ -1,19 +1,8 @@
 /** Spanish: finding out whether the tube is in the stomach, the hour's wait, and making it fast. */
 import type { CaregiverCatalogue } from '../catalogue.ts';
+import type { PlacementKey } from '../keys.ts';
 import { ifWorse, number, time } from './facts.ts';
 import { replyIfCannotWait, replyOkOrCannotWait } from './outcome.ts';
-
-type PlacementKey =
-  | 'askAfterIn'
-  | 'askStrips'
-  | 'askContents'
-  | 'askPh'
-  | 'askFedLately'
-  | 'askLooks'
-  | 'recheckWait'
-  | 'recheckStill'
-  | 'secureSteps'
-  | 'secureAgain';
 
 /** What goes into the balloon, and how much. */
 const fill = (most: number) => `por su válvula de lado, solo agua: lo que diga la sonda, máximo ${number(most)} mL`;

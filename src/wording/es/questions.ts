@@ -1,22 +1,7 @@
 /** Spanish: questions about the facts, the child's own tube and the kit. */
 import { type CaregiverCatalogue, namesIn } from '../catalogue.ts';
+import type { QuestionSayKey } from '../keys.ts';
 import { childIn, dates, number, tubeKindNames, weight } from './facts.ts';
-
-type QuestionSayKey =
-  | 'askWho'
-  | 'askWhichChild'
-  | 'confirmFile'
-  | 'askTubeKind'
-  | 'askTubeKindByLook'
-  | 'askFirstPlaced'
-  | 'askOwnTube'
-  | 'askOwnTubeIn'
-  | 'askKit'
-  | 'askWeight'
-  | 'askWeightUnit'
-  | 'askWeightAgain'
-  | 'askCameOut'
-  | 'askLastSeenIn';
 
 /** A weight as it was told, with its unit or without. */
 const again = (told: { readonly kg: number } | { readonly bare: number }) =>

@@ -1,6 +1,7 @@
 /** Spanish: rehearsals. */
 import type { RehearsalEnd } from '#machines/says.ts';
 import type { CaregiverCatalogue } from '../catalogue.ts';
+import type { RehearsalSayKey } from '../keys.ts';
 
 export const rehearsalMark = 'PRÁCTICA.';
 
@@ -12,9 +13,7 @@ const ends: Readonly<Record<RehearsalEnd, string>> = {
   paused: 'Esta línea está en pausa: se acaba la práctica.',
 };
 
-type Key = 'rehearsalBegan' | 'rehearsalPage' | 'rehearsalOver' | 'rehearsalReal';
-
-export const rehearsal: Pick<CaregiverCatalogue, Key> = {
+export const rehearsal: Pick<CaregiverCatalogue, RehearsalSayKey> = {
   rehearsalBegan: ({ nurse }, { site }) =>
     `${nurse === null ? '' : `${nurse}, de enfermería, le pide practicar. `}No es real y no llamo a nadie. En peligro, llame al ` +
     `${site.emergencyNumber}. Si es real, escriba ES REAL. Acaba tras 20 minutos sin textos, o escriba PRACTICA TERMINADA. ` +

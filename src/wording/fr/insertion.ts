@@ -1,5 +1,6 @@
 /** French: putting a tube in, the child's own or the temporary one. Length in centimetres is named here and nowhere else. */
 import type { CaregiverCatalogue } from '../catalogue.ts';
+import type { InsertionKey } from '../keys.ts';
 import { length } from './facts.ts';
 
 const howDidItGo = "\nRépondez FACILE, DUR (j'ai poussé) ou NON (pas dedans).";
@@ -14,16 +15,6 @@ function cardGauge(lowCm: number, highCm: number): string {
     ? "les deux tiers du petit bord d'une carte de banque"
     : "un peu moins des 3/4 du petit bord d'une carte de banque";
 }
-
-type InsertionKey =
-  | 'ownTubeSteps'
-  | 'ownTubeAsHolderSteps'
-  | 'askHowIn'
-  | 'insertLayOut'
-  | 'insertMeasure'
-  | 'insertPutIn'
-  | 'secondTry'
-  | 'askTubeIn';
 
 export const insertion: Pick<CaregiverCatalogue, InsertionKey> = {
   ownTubeSteps: ({ oneTry }) =>

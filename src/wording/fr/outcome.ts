@@ -3,6 +3,7 @@ import { isInPlace } from '#machines/facts.ts';
 import type { Card, GoInReason, HoldReason, Says } from '#machines/says.ts';
 import type { CaregiverCatalogue, Scene } from '../catalogue.ts';
 import { deskFacts } from '../en/outcome.ts';
+import type { OutcomeKey } from '../keys.ts';
 import { days } from './facts.ts';
 
 const holdReasons: Readonly<Record<HoldReason, string>> = {
@@ -59,18 +60,6 @@ const cannotWait = 'REPAS URGENT ou MEDICAMENT URGENT et son nom si ça presse.'
 export const replyIfCannotWait = `\nRépondez ${cannotWait}`;
 const replyOutOrCannotWait = `\nRépondez ELLE EST SORTIE si elle sort, ou ${cannotWait}`;
 export const replyOkOrCannotWait = `\nRépondez OK, ou ${cannotWait}`;
-
-type OutcomeKey =
-  | 'use'
-  | 'useStill'
-  | 'hold'
-  | 'holdStill'
-  | 'leaveInStill'
-  | 'nurse'
-  | 'nurseStill'
-  | 'goIn'
-  | 'goInCard'
-  | 'goInStill';
 
 export const outcome: Pick<CaregiverCatalogue, OutcomeKey> = {
   use: ({ tube, stayDays }, { site }) => {

@@ -1,6 +1,7 @@
 /** French: rehearsals. */
 import type { RehearsalEnd } from '#machines/says.ts';
 import type { CaregiverCatalogue } from '../catalogue.ts';
+import type { RehearsalSayKey } from '../keys.ts';
 
 export const rehearsalMark = 'EXERCICE.';
 
@@ -12,9 +13,7 @@ const ends: Readonly<Record<RehearsalEnd, string>> = {
   paused: "Cette ligne est en pause: l'exercice est fini.",
 };
 
-type Key = 'rehearsalBegan' | 'rehearsalPage' | 'rehearsalOver' | 'rehearsalReal';
-
-export const rehearsal: Pick<CaregiverCatalogue, Key> = {
+export const rehearsal: Pick<CaregiverCatalogue, RehearsalSayKey> = {
   rehearsalBegan: ({ nurse }, { site }) =>
     `${nurse === null ? '' : `${nurse}, de l'équipe, vous propose ceci. `}Rien n'est vrai et je n'appelle personne. Danger? ` +
     `Appelez le ${site.emergencyNumber}. Si c'est vrai, écrivez C'EST REEL. Fini après 20 minutes sans message, ou écrivez ` +

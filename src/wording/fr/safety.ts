@@ -1,6 +1,7 @@
 /** French: danger first, and the question whether there is any. */
 import type { Sign } from '#machines/facts.ts';
 import type { CaregiverCatalogue, Scene } from '../catalogue.ts';
+import type { SafetyKey } from '../keys.ts';
 import { childFirst, childIn } from './facts.ts';
 
 const signNames: Readonly<Record<Sign, string>> = {
@@ -43,16 +44,6 @@ const dangerList =
 
 /** Of many signs told, the first few say enough to the person who takes the emergency call. */
 const mostSigns = 3;
-
-type SafetyKey =
-  | 'opening'
-  | 'openingTubeIn'
-  | 'askUnwell'
-  | 'clarifySign'
-  | 'emergency'
-  | 'emergencyStill'
-  | 'emergencyCalled'
-  | 'askTrouble';
 
 function openingWith(care: string, { site }: Scene): string {
   return (
